@@ -1,0 +1,4 @@
+import { build } from "./build.mjs";
+
+build();
+await import("../apps/api/dist/demo.js");
