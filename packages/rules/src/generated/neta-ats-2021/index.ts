@@ -1,0 +1,2 @@
+// Made from data/published by the table build. Never edit by hand.
+export { boltTorqueNeta } from "./bolt-torque-neta.js";

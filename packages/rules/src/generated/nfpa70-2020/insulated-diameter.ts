@@ -1,0 +1,8 @@
+// Made from data/published by the table build. Never edit by hand.
+import type { TableData } from "../../core/table.js";
+import { insulatedDiameter as base } from "../nfpa70-2023/insulated-diameter.js";
+
+export const insulatedDiameter: TableData = {
+  ...base,
+  source: {"standard":"NFPA 70","edition":"2020","locator":"Chapter 9 Table 5"},
+};

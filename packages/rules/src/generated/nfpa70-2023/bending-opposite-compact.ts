@@ -1,0 +1,42 @@
+// Made from data/published by the table build. Never edit by hand.
+import type { TableData } from "../../core/table.js";
+
+export const bendingOppositeCompact: TableData = {
+  id: "bending-opposite-compact",
+  title: "wire-bending space at terminals where the wire leaves through the wall opposite the terminal, compact-stranded AA-8000 aluminum",
+  source: {"standard":"NFPA 70","edition":"2023","locator":"Table 312.6(B)(2)"},
+  digest: "sha256:8498ea7fc5f70efc61d70c3bdd2359125ba33b0e62eaf8d4536f740bdfc9563b",
+  unit: "in",
+  rowKey: {"kind":"size-range"},
+  columns: [
+    {"id":"wires1","title":"1 wire per terminal","unit":"in"},
+    {"id":"wires2","title":"2 wires per terminal","unit":"in"},
+    {"id":"wires3","title":"3 wires per terminal","unit":"in"},
+    {"id":"wires4","title":"4 wires or more per terminal","unit":"in"},
+    {"id":"reduction1","title":"reduction allowed for a removable or lay-in lug for one wire, 1 wire per terminal","unit":"in"},
+    {"id":"reduction2","title":"reduction allowed for a removable or lay-in lug for one wire, 2 wires per terminal","unit":"in"},
+    {"id":"reduction3","title":"reduction allowed for a removable or lay-in lug for one wire, 3 wires per terminal","unit":"in"},
+    {"id":"reduction4","title":"reduction allowed for a removable or lay-in lug for one wire, 4 wires or more per terminal","unit":"in"},
+  ],
+  rows: [
+    {"key":["12 AWG","8 AWG"],"cells":["not specified","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["6 AWG","6 AWG"],"cells":["1.5","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["4 AWG","4 AWG"],"cells":["2","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["2 AWG","2 AWG"],"cells":["3","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["1 AWG","1 AWG"],"cells":["3","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["1/0 AWG","1/0 AWG"],"cells":["3.5","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["2/0 AWG","2/0 AWG"],"cells":["4.5","","","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["3/0 AWG","3/0 AWG"],"cells":["5.5","5.5","7","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["4/0 AWG","4/0 AWG"],"cells":["6","6","7.5","","","","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["250 kcmil","250 kcmil"],"cells":["6.5","6.5","8","","0.5","0.5","",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["300 kcmil","300 kcmil"],"cells":["7","7.5","8.5","","1","1.5","0.5",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["350 kcmil","350 kcmil"],"cells":["8.5","8.5","9","10","2","2","1",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["400 kcmil","400 kcmil"],"cells":["10","10","11","12","3","2","1",""],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["500 kcmil","500 kcmil"],"cells":["12","12","13","14","3","3","3","2"],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["600 kcmil","600 kcmil"],"cells":["13","13","14","15","3","3","3","3"],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["700 kcmil","750 kcmil"],"cells":["14","14","15","16","3","3","3","3"],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["800 kcmil","900 kcmil"],"cells":["15","16","18","19","3","3","3","3"],"unconfirmed":[0,1,2,3,4,5,6,7]},
+    {"key":["1000 kcmil","1000 kcmil"],"cells":["16","18","20","22","3","3","3","3"],"unconfirmed":[0,1,2,3,4,5,6,7]},
+  ],
+  status: "unconfirmed",
+};

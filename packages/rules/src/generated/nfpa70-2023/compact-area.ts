@@ -1,0 +1,41 @@
+// Made from data/published by the table build. Never edit by hand.
+import type { TableData } from "../../core/table.js";
+
+export const compactArea: TableData = {
+  id: "compact-area",
+  title: "compact-stranded copper and aluminum building wire, diameters and areas",
+  source: {"standard":"NFPA 70","edition":"2023","locator":"Chapter 9 Table 5A"},
+  digest: "sha256:8e45817ca0b8b27e111f7f89a5728236f06a59ea7aa86bd1e739cebfb8c0d460",
+  unit: "in2",
+  rowKey: {"kind":"size"},
+  columns: [
+    {"id":"bareDiameterIn","title":"bare conductor diameter","unit":"in"},
+    {"id":"thwDiameterIn","title":"THW and THHW diameter","unit":"in"},
+    {"id":"thwAreaIn2","title":"THW and THHW area","unit":"in2"},
+    {"id":"thhnDiameterIn","title":"THHN diameter","unit":"in"},
+    {"id":"thhnAreaIn2","title":"THHN area","unit":"in2"},
+    {"id":"xhhwDiameterIn","title":"XHHW diameter","unit":"in"},
+    {"id":"xhhwAreaIn2","title":"XHHW area","unit":"in2"},
+  ],
+  rows: [
+    {"key":["8 AWG"],"cells":["0.134","0.255","0.0510","","","0.224","0.0394"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["6 AWG"],"cells":["0.169","0.290","0.0660","0.240","0.0452","0.260","0.0530"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["4 AWG"],"cells":["0.213","0.335","0.0881","0.305","0.0730","0.305","0.0730"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["2 AWG"],"cells":["0.268","0.390","0.1194","0.360","0.1017","0.360","0.1017"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["1 AWG"],"cells":["0.299","0.465","0.1698","0.415","0.1352","0.415","0.1352"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["1/0 AWG"],"cells":["0.336","0.500","0.1963","0.450","0.1590","0.450","0.1590"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["2/0 AWG"],"cells":["0.376","0.545","0.2332","0.495","0.1924","0.490","0.1885"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["3/0 AWG"],"cells":["0.423","0.590","0.2733","0.540","0.2290","0.540","0.2290"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["4/0 AWG"],"cells":["0.475","0.645","0.3267","0.595","0.2780","0.590","0.2733"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["250 kcmil"],"cells":["0.520","0.725","0.4128","0.670","0.3525","0.660","0.3421"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["300 kcmil"],"cells":["0.570","0.775","0.4717","0.720","0.4071","0.715","0.4015"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["350 kcmil"],"cells":["0.616","0.820","0.5281","0.770","0.4656","0.760","0.4536"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["400 kcmil"],"cells":["0.659","0.865","0.5876","0.815","0.5216","0.800","0.5026"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["500 kcmil"],"cells":["0.736","0.940","0.6939","0.885","0.6151","0.880","0.6082"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["600 kcmil"],"cells":["0.813","1.050","0.8659","0.985","0.7620","0.980","0.7542"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["700 kcmil"],"cells":["0.877","1.110","0.9676","1.050","0.8659","1.050","0.8659"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["750 kcmil"],"cells":["0.908","1.150","1.0386","1.075","0.9076","1.090","0.9331"],"unconfirmed":[0,1,2,3,4,5,6]},
+    {"key":["1000 kcmil"],"cells":["1.060","1.285","1.2968","1.255","1.2370","1.230","1.1882"],"unconfirmed":[0,1,2,3,4,5,6]},
+  ],
+  status: "unconfirmed",
+};
