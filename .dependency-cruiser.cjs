@@ -78,7 +78,10 @@ module.exports = {
       comment:
         "Bind the table generated for this very edition. Where editions print the same table, the sidecar in data/published says so and the generated code shares it.",
       from: { path: `${rules}/rulesets/([a-z0-9]+)-(\\d{4})`, pathNot: test },
-      to: { path: `${rules}/generated/$1[-/]\\d{4}`, pathNot: `${rules}/generated/$1[-/]$2` },
+      to: {
+        path: `${rules}/generated/(index\\.ts$|$1-\\d{4})`,
+        pathNot: `${rules}/generated/$1-$2(/|\\.ts$)`,
+      },
     },
     {
       name: "front-door-comes-last",
@@ -114,7 +117,8 @@ module.exports = {
     {
       name: "sql-in-repositories",
       severity: "error",
-      comment: "SQL lives in apps/api/src/repositories and src/db: give the repository a method that says what is wanted.",
+      comment:
+        "SQL lives in apps/api/src/repositories and src/db: give the repository a method that says what is wanted.",
       from: { path: "^(apps|packages)/", pathNot: [test, `${api}/(repositories|db)/`, "/drizzle\\.config\\.ts$"] },
       to: { path: sql },
     },

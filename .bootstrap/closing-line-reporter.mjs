@@ -1,3 +1,5 @@
+import { writeFileSync, writeSync } from "node:fs";
+
 /**
  * Vitest reporter whose only output is the run's last line, "N passed, N failed".
  *
@@ -20,7 +22,9 @@ export default class ClosingLineReporter {
     if (failed === 0 && (reason !== "passed" || passed === 0)) failed = 1;
     // Coverage tables and late messages come after this hook: wait for the end of the process.
     process.once("exit", () => {
-      process.stdout.write(`${passed} passed, ${failed} failed\n`);
+      writeSync(1, `${passed} passed, ${failed} failed\n`);
+      const { CLOSING_LINE_WRITTEN } = process.env;
+      if (CLOSING_LINE_WRITTEN) writeFileSync(CLOSING_LINE_WRITTEN, "");
     });
     if (failed > 0) process.exitCode ||= 1;
   }

@@ -46,7 +46,6 @@ function whole({ folder, manifest }) {
   return Object.keys({ ...manifest.dependencies, ...manifest.devDependencies }).every(
     (name) =>
       existsSync(join(modules, name, "package.json")) &&
-      (name !== "better-sqlite3" ||
-        existsSync(join(modules, name, "build", "Release", "better_sqlite3.node"))),
+      (name !== "better-sqlite3" || existsSync(join(modules, name, "build", "Release", "better_sqlite3.node"))),
   );
 }
