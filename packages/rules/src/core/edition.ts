@@ -1,0 +1,106 @@
+/**
+ * What an edition of a code brings: its tables, where its clauses stand, and the few thresholds in which editions
+ * differ. Rules read these and never ask which edition they serve.
+ */
+import type { Citation } from "./citation.js";
+import type { Basis } from "./joint.js";
+import type { Table } from "./table.js";
+
+/** Tables the joint rules read. */
+export interface EditionTables {
+  readonly ampacityRaceway: Table;
+  readonly smallConductor: Table;
+  readonly standardRatings: Table;
+  readonly equipmentGround: Table;
+  readonly electrodeConductorCopperService: Table;
+  readonly electrodeConductorAluminumService: Table;
+  readonly bendingSide: Table;
+  readonly bendingSideCompact: Table;
+  readonly bendingOpposite: Table;
+  readonly bendingOppositeCompact: Table;
+  readonly insulationTypes: Table;
+  readonly markingCodes: Table;
+  readonly torqueByConductor: Table;
+  readonly torqueSmallSlotted: Table;
+  readonly torqueSocket: Table;
+  readonly padBoltTorque: Table;
+}
+
+/** The clauses the joint rules cite, by what they say. */
+export interface EditionClauses {
+  readonly instructions: Citation;
+  readonly deterioratingAgents: Citation;
+  readonly unlikeMetals: Citation;
+  readonly finelyStranded: Citation;
+  readonly compounds: Citation;
+  readonly terminals: Citation;
+  readonly splices: Citation;
+  readonly lowestTemperature: Citation;
+  readonly terminalsTo100A: Citation;
+  readonly terminalsOver100A: Citation;
+  readonly separateConnectors: Citation;
+  readonly torque: Citation;
+  readonly voltage: Citation;
+  readonly feederLoad: Citation;
+  readonly ampacityProtection: Citation;
+  readonly nextStandardRating: Citation;
+  readonly over800A: Citation;
+  readonly smallConductors: Citation;
+  readonly otherProtection: Citation;
+  readonly standardRatings: Citation;
+  readonly tapsNoNextSize: Citation;
+  readonly tapTo10ft: Citation;
+  readonly tapTo25ft: Citation;
+  readonly tapOutdoors: Citation;
+  readonly serviceSplices: Citation;
+  readonly groundingMethods: Citation;
+  readonly electrodeConductorSplices: Citation;
+  readonly electrodeConductorSize: Citation;
+  readonly electrodeConductorToRod: Citation;
+  readonly electrodeConductorToConcrete: Citation;
+  readonly electrodeConnections: Citation;
+  readonly bondingJumperSize: Citation;
+  readonly equipmentGroundSize: Citation;
+  readonly equipmentGroundUpsizing: Citation;
+  readonly equipmentGroundParallel: Citation;
+  readonly corrosion: Citation;
+  readonly buriedSplices: Citation;
+  readonly parallel: Citation;
+  readonly bendingOpposite: Citation;
+  readonly bendingSide: Citation;
+  readonly enclosureFill: Citation;
+  readonly wirewayFill: Citation;
+  readonly handholeSplices: Citation;
+  readonly neutralTerminals: Citation;
+  readonly deviceAluminum: Citation;
+  readonly motorConductors: Citation;
+  readonly insulationTypes: Citation;
+  readonly listedConnectors: Citation;
+  readonly temperatureMark: Citation;
+  readonly padBolts: Citation;
+}
+
+/** When connectors on service conductors must carry the line-side mark. */
+export type LineSideMark =
+  | { readonly asked: "no"; readonly laterRule: string }
+  /** From this date of installation on, "2023-01-01". */
+  | { readonly asked: "from"; readonly date: string }
+  | { readonly asked: "yes" };
+
+/** How the edition words the torque duty. */
+export interface TorqueDuty {
+  readonly sentence: string;
+  /** Whether a breakaway head counts by itself as a means of reaching the torque. */
+  readonly breakawayAccepted: boolean;
+}
+
+export interface Edition {
+  readonly ruleSet: Basis["ruleSet"];
+  readonly edition: Basis["edition"];
+  readonly tables: EditionTables;
+  readonly clauses: EditionClauses;
+  readonly lineSideMark: LineSideMark;
+  readonly torqueDuty: TorqueDuty;
+  /** Copper and copper-clad aluminum count as unlike metals when they touch. */
+  readonly copperCladUnlikeCopper: boolean;
+}

@@ -1,0 +1,174 @@
+import type { ConductorGroup, ConductorRole } from "./conductor.js";
+import type { Connector, Electrode, HolePattern, Unmarked } from "./connector.js";
+import type { Area, Length, Temperature } from "./quantity.js";
+
+export type JointFunction = "splice" | "termination" | "tap";
+export const JOINT_FUNCTIONS: readonly JointFunction[] = ["splice", "termination", "tap"];
+
+/** Which rules apply: always said, never defaulted. */
+export interface Basis {
+  readonly ruleSet: "nfpa70";
+  readonly edition: "2017" | "2020" | "2023";
+  /** Date of installation, "2024-05-01"; decides where an edition's own text takes effect on a date. */
+  readonly installedOn?: string;
+}
+
+/** What protects the conductor. */
+export type Protection =
+  /** An overcurrent device ahead of the conductor. */
+  | { readonly kind: "device"; readonly ratingA: number }
+  /** A tap to a feeder: the feeder's device is ahead, the tap's own device at its end. */
+  | {
+      readonly kind: "feeder-tap";
+      readonly feederDeviceA: number;
+      readonly length: Length;
+      /** The one device, or the equipment, in which the tap ends. */
+      readonly endDeviceA: number;
+      /** Whether the tap leaves the enclosure in which it is made. */
+      readonly leavesEnclosure: boolean;
+      /** In a raceway or otherwise protected from physical damage. */
+      readonly physicallyProtected: boolean;
+      readonly outdoors?: boolean;
+    }
+  /** Service conductors: no device of the premises ahead. */
+  | { readonly kind: "service" }
+  /** A motor branch circuit, whose short-circuit device follows Article 430 and not the ampacity. */
+  | { readonly kind: "motor-circuit" }
+  /** Stated by the designer: no overcurrent device protects this conductor by its ampacity (battery string). */
+  | { readonly kind: "none-stated"; readonly because: string };
+
+export interface Circuit {
+  /** Between lines, as the system is named. */
+  readonly voltageV?: number;
+  /** Load for sizing: the continuous part is already at 125 %. Not together with the next two. */
+  readonly loadA?: number;
+  readonly continuousLoadA?: number;
+  readonly nonContinuousLoadA?: number;
+  readonly protection?: Protection;
+  /** Conductors in parallel per phase. */
+  readonly sets: number;
+  /** For splices and taps: the lowest terminal rating at the conductor's ends. */
+  readonly endTerminalTemperature?: Temperature | Unmarked;
+  /** One statement for all legs: same length, metal, size, insulation, and terminated in the same manner. */
+  readonly parallelLegsAlike?: boolean;
+}
+
+/** What the conductor was raised from, so that the ground can follow. */
+export interface Upsizing {
+  /** The smallest phase size that would have been enough, and the one installed. */
+  readonly minimum: { readonly size: string; readonly metal: "copper" | "aluminum" | "copper-clad-aluminum" };
+  readonly installed: { readonly size: string; readonly metal: "copper" | "aluminum" | "copper-clad-aluminum" };
+}
+
+/** What a grounding electrode conductor or bonding jumper serves. */
+export interface Grounding {
+  readonly electrode?: Electrode;
+  /** Largest ungrounded service conductor, per set, and the number of sets. */
+  readonly service?: {
+    readonly size: string;
+    readonly metal: "copper" | "aluminum" | "copper-clad-aluminum";
+    readonly sets: number;
+  };
+  /** The electrode conductor serves only this electrode and does not go on to another. */
+  readonly soleConnection?: boolean;
+}
+
+export const EQUIPMENT_KINDS = [
+  "panelboard",
+  "switchboard",
+  "motor-control-center",
+  "transfer-switch",
+  "disconnect",
+  "generator",
+  "transformer",
+  "motor",
+  "battery",
+  "wireway",
+  "box",
+  "handhole",
+  "trench",
+  "pedestal",
+  "ground-bus",
+  "electrode",
+  "wiring-device",
+  "other",
+] as const;
+export type EquipmentKind = (typeof EQUIPMENT_KINDS)[number];
+
+export interface BendingSpace {
+  /** Whether the conductor leaves through the wall opposite its terminal or through another. */
+  readonly entry: "opposite" | "side";
+  readonly available: Length;
+  readonly wiresPerTerminal: number;
+  /** Removable or lay-in terminal for one wire: the table's reduction applies. */
+  readonly removableTerminal?: boolean;
+}
+
+/** A cross-section of an enclosure at the fullest place. */
+export interface SpaceSection {
+  readonly kind: "enclosure" | "wireway";
+  readonly section: Area;
+  readonly conductors: Area;
+  readonly splices: Area;
+}
+
+export interface Equipment {
+  readonly tag: string;
+  readonly kind?: EquipmentKind;
+  /** The maker's frame a lug kit must be listed for. */
+  readonly frame?: string;
+  readonly terminalTemperature?: Temperature | Unmarked;
+  /** The equipment's own terminal: where no separate connector is used, or where a pin adapter lands. */
+  readonly terminal?: Connector;
+  /** Bolts of the pad or bus where a lug is fixed. */
+  readonly stud?: HolePattern;
+  readonly bending?: BendingSpace;
+  readonly space?: SpaceSection;
+}
+
+export const LOCATIONS = ["dry", "damp", "wet", "direct-burial", "concrete"] as const;
+export type Location = (typeof LOCATIONS)[number];
+
+export interface Place {
+  readonly location: Location;
+  /** "hydrogen sulfide", "salt air": what attacks metal there. */
+  readonly deterioratingAgent?: string;
+}
+
+/** The connector a joint is checked with: an item of the catalogue, or one described in full. */
+export type ConnectorChoice = { readonly partNumber: string } | { readonly described: Connector };
+
+/** One joint, or several equal ones, to be made. */
+export interface Joint {
+  /** Unique in its job: "LKF-024". */
+  readonly mark: string;
+  readonly area?: string;
+  readonly description?: string;
+  readonly function: JointFunction;
+  readonly role: ConductorRole;
+  /** Joints with this mark. */
+  readonly quantity: number;
+  /** Overrides the job's basis, for a part of the building under another permit. */
+  readonly basis?: Basis;
+  readonly conductors: readonly ConductorGroup[];
+  readonly circuit?: Circuit;
+  readonly equipment?: Equipment;
+  readonly place?: Place;
+  readonly upsizing?: Upsizing;
+  readonly grounding?: Grounding;
+  /** Absent: choose one from the catalogue, unless the equipment's own terminal serves. */
+  readonly connector?: ConnectorChoice;
+  /** State of the part that is to be used. */
+  readonly partState?: "new" | "reused";
+  /** Tool and die that are to be used, where already settled. */
+  readonly tooling?: { readonly tool?: string; readonly die?: string };
+  /** The joint is made again after it was once in service. */
+  readonly rework?: boolean;
+}
+
+/** A job: joints under one basis. */
+export interface Job {
+  readonly name: string;
+  readonly basis: Basis;
+  readonly joints: readonly Joint[];
+}

@@ -1,0 +1,43 @@
+import { openTable } from "../../core/table.js";
+import type { Edition } from "../../core/edition.js";
+import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
+import * as published from "../../generated/nfpa70-2020/index.js";
+import { markingCodes } from "../../generated/ul486-2023/index.js";
+import { clausesOf } from "../nfpa70-clauses.js";
+
+/** NFPA 70, edition 2020. */
+export const nfpa70Edition2020: Edition = Object.freeze({
+  ruleSet: "nfpa70",
+  edition: "2020",
+  tables: Object.freeze({
+    ampacityRaceway: openTable(published.ampacityRaceway),
+    smallConductor: openTable(published.smallConductor),
+    standardRatings: openTable(published.standardRatings),
+    equipmentGround: openTable(published.equipmentGround),
+    electrodeConductorCopperService: openTable(published.electrodeConductorCopperService),
+    electrodeConductorAluminumService: openTable(published.electrodeConductorAluminumService),
+    bendingSide: openTable(published.bendingSide),
+    bendingSideCompact: openTable(published.bendingSideCompact),
+    bendingOpposite: openTable(published.bendingOpposite),
+    bendingOppositeCompact: openTable(published.bendingOppositeCompact),
+    insulationTypes: openTable(published.insulationTypes),
+    markingCodes: openTable(markingCodes),
+    torqueByConductor: openTable(published.torqueByConductor),
+    torqueSmallSlotted: openTable(published.torqueSmallSlotted),
+    torqueSocket: openTable(published.torqueSocket),
+    padBoltTorque: openTable(padBoltTorque),
+  }),
+  clauses: clausesOf("2020", {
+    parallel: "310.10(G)",
+    bendingOpposite: "312.6(B)(2)",
+    bendingSide: "312.6(B)(1)",
+    insulationTypes: "Table 310.4(A)",
+    smallConductors: "240.4(D)",
+  }),
+  lineSideMark: { asked: "from", date: "2023-01-01" },
+  torqueDuty: {
+    sentence: "Reach the stated torque by an approved means: a torque tool, or a breakaway head that shows it.",
+    breakawayAccepted: true,
+  },
+  copperCladUnlikeCopper: false,
+} satisfies Edition);

@@ -1,0 +1,70 @@
+/** Where NFPA 70 says what, edition by edition. A clause that moved says where it stood; the rest stands still. */
+import { COMMON_PRACTICE, type Citation } from "../core/citation.js";
+import type { EditionClauses } from "../core/edition.js";
+import type { Basis } from "../core/joint.js";
+
+/** Clauses whose number depends on the edition. */
+export interface MovedLocators {
+  readonly parallel: string;
+  readonly bendingOpposite: string;
+  readonly bendingSide: string;
+  readonly insulationTypes: string;
+  readonly smallConductors: string;
+}
+
+/** The clauses of one edition; locators from the edition map in data/published (seen where it says so, else from memory). */
+export function clausesOf(edition: Basis["edition"], moved: MovedLocators): EditionClauses {
+  const at = (locator: string): Citation => Object.freeze({ standard: "NFPA 70", edition, locator });
+  return Object.freeze({
+    instructions: at("110.3(B)"),
+    deterioratingAgents: at("110.11"),
+    unlikeMetals: at("110.14"),
+    finelyStranded: at("110.14"),
+    compounds: at("110.14"),
+    terminals: at("110.14(A)"),
+    splices: at("110.14(B)"),
+    lowestTemperature: at("110.14(C)"),
+    terminalsTo100A: at("110.14(C)(1)(a)"),
+    terminalsOver100A: at("110.14(C)(1)(b)"),
+    separateConnectors: at("110.14(C)(2)"),
+    torque: at("110.14(D)"),
+    voltage: at("110.4"),
+    feederLoad: at("215.2(A)(1)"),
+    ampacityProtection: at("240.4"),
+    nextStandardRating: at("240.4(B)"),
+    over800A: at("240.4(C)"),
+    smallConductors: at(moved.smallConductors),
+    otherProtection: at("240.4(G)"),
+    standardRatings: at("240.6(A)"),
+    tapsNoNextSize: at("240.21(B)"),
+    tapTo10ft: at("240.21(B)(1)"),
+    tapTo25ft: at("240.21(B)(2)"),
+    tapOutdoors: at("240.21(B)(5)"),
+    serviceSplices: at("230.46"),
+    groundingMethods: at("250.8(A)"),
+    electrodeConductorSplices: at("250.64(C)"),
+    electrodeConductorSize: at("250.66"),
+    electrodeConductorToRod: at("250.66(A)"),
+    electrodeConductorToConcrete: at("250.66(B)"),
+    electrodeConnections: at("250.70"),
+    bondingJumperSize: at("250.102(C)"),
+    equipmentGroundSize: at("250.122(A)"),
+    equipmentGroundUpsizing: at("250.122(B)"),
+    equipmentGroundParallel: at("250.122(F)"),
+    corrosion: at("300.6"),
+    buriedSplices: at("300.5(E)"),
+    parallel: at(moved.parallel),
+    bendingOpposite: at(moved.bendingOpposite),
+    bendingSide: at(moved.bendingSide),
+    enclosureFill: at("312.8(A)"),
+    wirewayFill: at("376.56(A)"),
+    handholeSplices: at("314.30(C)"),
+    neutralTerminals: at("408.41"),
+    deviceAluminum: at("404.14(C) and 406.3(C)"),
+    motorConductors: at("430.22"),
+    insulationTypes: at(moved.insulationTypes),
+    listedConnectors: Object.freeze({ standard: "UL 486A-486B", edition: "", locator: "scope and marking" }),
+    temperatureMark: Object.freeze({ standard: "UL 486A-486B", edition: "", locator: "temperature marking" }),
+    padBolts: COMMON_PRACTICE,
+  });
+}
