@@ -69,7 +69,7 @@ module.exports = {
       severity: "error",
       comment:
         "An edition stands by itself, so that correcting one cannot change another: share through the standard's bind file, a topic, or core; say in the data that a table is the same.",
-      from: { path: `${rules}/rulesets/([^/.]+)`, pathNot: [test, `${rules}/rulesets/registry\\.ts$`] },
+      from: { path: `${rules}/rulesets/([^/.]+)`, pathNot: [test, `${rules}/rulesets/(registry|editions)\\.ts$`] },
       to: { path: `${rules}/rulesets/[^/.]*-\\d{4}(/|\\.ts$)`, pathNot: `${rules}/rulesets/$1(/|\\.ts$)` },
     },
     {
@@ -82,6 +82,13 @@ module.exports = {
         path: `${rules}/generated/(index\\.ts$|$1-\\d{4})`,
         pathNot: `${rules}/generated/$1-$2(/|\\.ts$)`,
       },
+    },
+    {
+      name: "samples-are-for-tests",
+      severity: "error",
+      comment: "A sample joint is made up for tests: an answer rests on what was asked, never on a sample.",
+      from: { path: "^(packages|apps)/", pathNot: [test, `${rules}/samples/`] },
+      to: { path: `${rules}/samples/` },
     },
     {
       name: "front-door-comes-last",

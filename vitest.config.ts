@@ -5,18 +5,13 @@ export default defineConfig({
   // ones here would replace how published packages are resolved, and break those with two builds.
   ssr: { resolve: { conditions: ["@landfast/source"] } },
   test: {
-    include: [
-      "packages/*/src/**/*.test.ts",
-      "apps/*/src/**/*.test.ts",
-      "data/**/*.test.ts",
-      "tests/**/*.test.ts",
-    ],
+    include: ["packages/*/src/**/*.test.ts", "apps/*/src/**/*.test.ts", "data/**/*.test.ts", "tests/**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**", "tests/architecture/fixtures/**"],
     reporters: ["default", "./.bootstrap/closing-line-reporter.mjs"],
     coverage: {
       provider: "v8",
       include: ["packages/*/src/**/*.ts", "apps/*/src/**/*.ts", "data/build/**/*.ts"],
-      exclude: ["**/*.test.ts", "packages/rules/src/generated/**"],
+      exclude: ["**/*.test.ts", "packages/rules/src/{generated,samples}/**"],
     },
   },
 });
