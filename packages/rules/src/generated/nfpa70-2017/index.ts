@@ -22,6 +22,7 @@ export { electrodeConductorCopperService } from "./electrode-conductor-copper-se
 export { equipmentGround } from "./equipment-ground.js";
 export { insulatedArea } from "./insulated-area.js";
 export { insulatedDiameter } from "./insulated-diameter.js";
+export { insulationTypes } from "./insulation-types.js";
 export { motorCurrent1ph } from "./motor-current-1ph.js";
 export { motorCurrent3ph } from "./motor-current-3ph.js";
 export { smallConductor } from "./small-conductor.js";

@@ -14,8 +14,8 @@ export const smallConductor: TableData = {
     {"id":"copperClad","title":"copper-clad aluminum","unit":"A"},
   ],
   rows: [
-    {"key":["18 AWG"],"cells":["7","",""],"unconfirmed":[0]},
-    {"key":["16 AWG"],"cells":["10","",""],"unconfirmed":[0]},
+    {"key":["18 AWG"],"cells":["7","",""]},
+    {"key":["16 AWG"],"cells":["10","",""]},
     {"key":["14 AWG"],"cells":["15","",""]},
     {"key":["12 AWG"],"cells":["20","15","15"]},
     {"key":["10 AWG"],"cells":["30","25","25"]},

@@ -19,7 +19,7 @@ export const bondingJumperCopperSupply: TableData = {
     {"key":["167.8","350"],"cells":["2 AWG","1/0 AWG"]},
     {"key":["350","600"],"cells":["1/0 AWG","3/0 AWG"]},
     {"key":["600","1100"],"cells":["2/0 AWG","4/0 AWG"]},
-    {"key":["1100",""],"cells":["12.5%","12.5%"],"unconfirmed":[0,1]},
+    {"key":["1100",""],"cells":["12.5%","12.5%"]},
   ],
   status: "published",
 };

@@ -12,13 +12,13 @@ export const boxVolume: TableData = {
     {"id":"volumeIn3","title":"volume for each conductor","unit":"in3"},
   ],
   rows: [
-    {"key":["18 AWG"],"cells":["1.50"],"unconfirmed":[0]},
-    {"key":["16 AWG"],"cells":["1.75"],"unconfirmed":[0]},
+    {"key":["18 AWG"],"cells":["1.50"]},
+    {"key":["16 AWG"],"cells":["1.75"]},
     {"key":["14 AWG"],"cells":["2.00"]},
     {"key":["12 AWG"],"cells":["2.25"]},
     {"key":["10 AWG"],"cells":["2.50"]},
-    {"key":["8 AWG"],"cells":["3.00"],"unconfirmed":[0]},
-    {"key":["6 AWG"],"cells":["5.00"],"unconfirmed":[0]},
+    {"key":["8 AWG"],"cells":["3.00"]},
+    {"key":["6 AWG"],"cells":["5.00"]},
   ],
   status: "published",
 };

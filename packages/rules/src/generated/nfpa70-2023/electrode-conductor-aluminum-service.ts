@@ -13,7 +13,7 @@ export const electrodeConductorAluminumService: TableData = {
     {"id":"aluminum","title":"aluminum or copper-clad aluminum","unit":"term"},
   ],
   rows: [
-    {"key":["","105.6"],"cells":["8 AWG","6 AWG"],"unconfirmed":[0,1]},
+    {"key":["","105.6"],"cells":["8 AWG","6 AWG"]},
     {"key":["105.6","167.8"],"cells":["6 AWG","4 AWG"]},
     {"key":["167.8","250"],"cells":["4 AWG","2 AWG"]},
     {"key":["250","500"],"cells":["2 AWG","1/0 AWG"]},
