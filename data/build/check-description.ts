@@ -102,10 +102,7 @@ const ownTable = closed(
     status: oneOf("published", "unconfirmed", "invented"),
     unit: text,
     rowKey: closed({ kind: oneOf("size", "size-range", "interval", "term") }, { unit: text }),
-    columns: mapOf(
-      identifier,
-      closed({ title: text }, { unit: text, holds: oneOf("size"), oneOf: listOf(text) }),
-    ),
+    columns: mapOf(identifier, closed({ title: text }, { unit: text, holds: oneOf("size"), oneOf: listOf(text) })),
     transcribed,
     checked,
     checks: closed(
@@ -120,19 +117,13 @@ const ownTable = closed(
   },
   {
     cells: listOf(cellStatus),
-    blank: mapOf(
-      (name, at) => (name === "" ? [] : [`${at} must be "": only the empty cell can be blank`]),
-      text,
-    ),
+    blank: mapOf((name, at) => (name === "" ? [] : [`${at} must be "": only the empty cell can be blank`]), text),
     terms: mapOf(text, text),
     notes: listOf(text),
   },
 );
 
-const sameTable = closed(
-  { id: tableId, sameAs: text, source, transcribed, checked },
-  { notes: listOf(text) },
-);
+const sameTable = closed({ id: tableId, sameAs: text, source, transcribed, checked }, { notes: listOf(text) });
 
 /** What the sidecar says, or why it is refused. */
 export type DescriptionReading =
@@ -157,7 +148,8 @@ function ownProblems(own: TableDescription): Problem[] {
   for (const [name, column] of Object.entries(own.columns)) {
     const isTerm = (column.unit ?? own.unit) === "term";
     const hasSum = own.checks.columnSums !== undefined && Object.hasOwn(own.checks.columnSums, name);
-    if (!isTerm && !hasSum) problems.push(`missing key "checks.columnSums.${name}": each column of numbers has its sum`);
+    if (!isTerm && !hasSum)
+      problems.push(`missing key "checks.columnSums.${name}": each column of numbers has its sum`);
     if (isTerm && hasSum) problems.push(`checks.columnSums.${name} sums a column of words`);
     if (!isTerm && (column.holds !== undefined || column.oneOf !== undefined))
       problems.push(`columns.${name} holds words, but its unit is not "term"`);

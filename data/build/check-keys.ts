@@ -42,16 +42,21 @@ function checkIntervals(rows: readonly Row[], openEnds: readonly string[], repor
     const [over = "", upTo = ""] = row.key;
     const isFirst = index === 0;
     const isLast = index === rows.length - 1;
-    for (const [column, value] of [["over", over], ["upTo", upTo]] as const) {
+    for (const [column, value] of [
+      ["over", over],
+      ["upTo", upTo],
+    ] as const) {
       if (value !== "" && !isPlainDecimal(value)) {
         report(row, column, `"${value}" is not a plain decimal`);
         reached = undefined;
         return;
       }
     }
-    if (isFirst && openEnds.includes("over") && over !== "") report(row, "over", "the declared open lower end is missing");
+    if (isFirst && openEnds.includes("over") && over !== "")
+      report(row, "over", "the declared open lower end is missing");
     if (isFirst && !openEnds.includes("over") && over === "") report(row, "over", "an open lower end is not declared");
-    if (isLast && openEnds.includes("upTo") && upTo !== "") report(row, "upTo", "the declared open upper end is missing");
+    if (isLast && openEnds.includes("upTo") && upTo !== "")
+      report(row, "upTo", "the declared open upper end is missing");
     if (isLast && !openEnds.includes("upTo") && upTo === "") report(row, "upTo", "an open upper end is not declared");
     if (!isFirst && over === "") report(row, "over", "is blank inside the table: an open end belongs to the first row");
     if (!isLast && upTo === "") report(row, "upTo", "is blank inside the table: an open end belongs to the last row");

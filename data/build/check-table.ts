@@ -11,13 +11,16 @@ const holdsNumbers = (description: TableDescription, column: ColumnDescription):
   (column.unit ?? description.unit) !== "term";
 
 function checkCell(description: TableDescription, column: ColumnDescription, cell: string): string | undefined {
-  if (cell === "") return description.blank === undefined ? "is blank, and the meaning of a blank is not declared" : undefined;
+  if (cell === "")
+    return description.blank === undefined ? "is blank, and the meaning of a blank is not declared" : undefined;
   if (cell.trim() !== cell) return "has blanks at its ends";
   if (Object.hasOwn(description.terms ?? {}, cell)) return undefined;
   if (holdsNumbers(description, column))
     return isPlainDecimal(cell) ? undefined : `"${cell}" is neither a plain decimal nor a declared term`;
   if (column.holds === "size")
-    return conductorAreaMm2(cell) === undefined ? `"${cell}" is neither a known conductor size nor a declared term` : undefined;
+    return conductorAreaMm2(cell) === undefined
+      ? `"${cell}" is neither a known conductor size nor a declared term`
+      : undefined;
   if (column.oneOf !== undefined && !column.oneOf.includes(cell))
     return `"${cell}" is not one of ${column.oneOf.join(", ")}`;
   return undefined;
@@ -89,7 +92,10 @@ export function checkTable(file: string, description: TableDescription, rows: re
   for (const chain of checks.ordered ?? []) {
     const compare = comparisonOf(description, chain);
     if (compare === undefined) {
-      faults.push({ file, message: `the order of ${chain.join(", ")} cannot be checked: not all numbers or all sizes` });
+      faults.push({
+        file,
+        message: `the order of ${chain.join(", ")} cannot be checked: not all numbers or all sizes`,
+      });
       continue;
     }
     for (const row of rows) {

@@ -24,7 +24,8 @@ export function planGenerated(files: ReadonlyMap<string, Uint8Array>): Plan {
   const sources = new Map<string, string>();
   const idsByFolder = new Map<string, string[]>();
   const withOwnCsv = new Set<string>();
-  const same: { file: string; place: string; standard: string; folder: string; description: SameTableDescription }[] = [];
+  const same: { file: string; place: string; standard: string; folder: string; description: SameTableDescription }[] =
+    [];
   const used = new Set<string>();
 
   const paths = [...files.keys()].filter((path) => !path.endsWith(".md")).sort();

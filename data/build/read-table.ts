@@ -69,7 +69,8 @@ export function readTable(
     if (!expected.includes(name)) faults.push({ file, column: name, message: "header is not declared in the sidecar" });
   }
   for (const name of expected) {
-    if (!header.includes(name)) faults.push({ file, column: name, message: "declared column is missing in the header" });
+    if (!header.includes(name))
+      faults.push({ file, column: name, message: "declared column is missing in the header" });
   }
   if (faults.length === 0 && header.join() !== expected.join())
     faults.push({ file, message: `columns stand in another order than declared (${expected.join(", ")})` });
