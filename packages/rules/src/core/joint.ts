@@ -135,8 +135,11 @@ export interface Place {
   readonly deterioratingAgent?: string;
 }
 
-/** The connector a joint is checked with: an item of the catalogue, or one described in full. */
-export type ConnectorChoice = { readonly partNumber: string } | { readonly described: Connector };
+/** The connector a joint is checked with: an item of the catalogue, one described in full, or the equipment's own terminal. */
+export type ConnectorChoice =
+  | { readonly partNumber: string }
+  | { readonly described: Connector }
+  | { readonly equipmentTerminal: true };
 
 /** One joint, or several equal ones, to be made. */
 export interface Joint {
@@ -156,7 +159,7 @@ export interface Joint {
   readonly place?: Place;
   readonly upsizing?: Upsizing;
   readonly grounding?: Grounding;
-  /** Absent: choose one from the catalogue, unless the equipment's own terminal serves. */
+  /** Absent: the equipment's own terminal where it serves, else one chosen from the catalogue. */
   readonly connector?: ConnectorChoice;
   /** State of the part that is to be used. */
   readonly partState?: "new" | "reused";

@@ -104,6 +104,33 @@ export class Worksheet {
   }
 
   /**
+   * A value that no decimal holds exactly (a root, a logarithm, a cosine). The substituted arithmetic re-evaluates
+   * to it within the last digits of a double.
+   */
+  approximately(
+    label: string,
+    value: number,
+    unit: string,
+    uses: readonly Step[],
+    formula: string,
+    substituted: string,
+    cite?: Citation,
+  ): NumberStep {
+    const base = {
+      id: this.#next(),
+      kind: "computed",
+      label,
+      value: finite(value),
+      unit,
+      uses: ids(uses),
+      formula,
+      substituted,
+    } as const;
+    this.#put(cite === undefined ? base : { ...base, cite });
+    return base;
+  }
+
+  /**
    * Compares two numbers, or asks whether a word stands in a list. NaN never holds. Records the comparison and
    * returns whether it holds.
    */

@@ -33,7 +33,6 @@ export interface Assumption {
 
 /** Whether one joint with one connector is allowed, why, and how it is made. */
 export interface JointFinding {
-  readonly mark: string;
   readonly basis: Basis;
   readonly rulesVersion: string;
   readonly verdict: Verdict;

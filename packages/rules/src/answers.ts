@@ -1,0 +1,39 @@
+/** The questions the library answers, with the basis resolved to its edition. */
+import type { CatalogueItem } from "./core/connector.js";
+import type { Basis, Job, Joint } from "./core/joint.js";
+import { editionOf } from "./rulesets/editions.js";
+import { checkJointUnder, type JointQuestion } from "./topics/joint/check-joint.js";
+import type { JointFinding } from "./topics/joint/joint-finding.js";
+import { type ScheduledJob, scheduleInSteps } from "./topics/schedule/schedule-job.js";
+import { type SelectedConnector, selectConnectorsUnder } from "./topics/selection/select-connectors.js";
+
+/**
+ * One joint with one connector: verdict, findings with their derivation, torque, strip length, preparation, duties.
+ * @throws RangeError for an edition that is not answered or a size that cannot be read.
+ */
+export function checkJoint(question: JointQuestion): JointFinding {
+  return checkJointUnder(question, editionOf(question.basis));
+}
+
+/** What a catalogue offers for a joint: the one chosen, the runners-up, or the nearest miss and why. */
+export function selectConnectors(question: {
+  readonly joint: Joint;
+  readonly basis: Basis;
+  readonly catalogue: readonly CatalogueItem[];
+}): SelectedConnector {
+  return selectConnectorsUnder(question.joint, question.basis, question.catalogue, editionOf(question.basis));
+}
+
+/** The connector schedule of a job; equal joints are judged once. */
+export function scheduleJob(job: Job, catalogue: readonly CatalogueItem[]): ScheduledJob {
+  const steps = scheduleJobInSteps(job, catalogue);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done === true) return value;
+  }
+}
+
+/** The same, one joint per step, for a caller that must let other work in between. */
+export function scheduleJobInSteps(job: Job, catalogue: readonly CatalogueItem[]): Generator<undefined, ScheduledJob> {
+  return scheduleInSteps(job, catalogue, editionOf);
+}

@@ -1,0 +1,264 @@
+import { citationText } from "../../core/citation.js";
+import type { ConductorGroup } from "../../core/conductor.js";
+import type { CatalogueItem } from "../../core/connector.js";
+import type { Edition } from "../../core/edition.js";
+import type { Basis, Job, Joint } from "../../core/joint.js";
+import { CAUTION, checkJointUnder, RULES_VERSION } from "../joint/check-joint.js";
+import type { JointFinding, Verdict } from "../joint/joint-finding.js";
+import { selectConnectorsUnder } from "../selection/select-connectors.js";
+import type { Selection } from "../selection/selection.js";
+import type { ConnectorSchedule, OpenQuestion, PartTotal, Rejection, ScheduleRow } from "./connector-schedule.js";
+
+/** A schedule and, per row and in the same order, the full finding behind it. Equal joints share one finding. */
+export interface ScheduledJob {
+  readonly schedule: ConnectorSchedule;
+  readonly findings: readonly (JointFinding | null)[];
+}
+
+/** What was found for one class of equal joints. */
+interface JointAnswer {
+  readonly finding: JointFinding | null;
+  readonly selection: Selection | null;
+  /** The connector of the finding is the answer, not merely the nearest miss. */
+  readonly connectorStands: boolean;
+  readonly chosen: boolean;
+}
+
+/**
+ * Makes the connector schedule of a job, pausing after every joint so that a caller can let other work in between.
+ * Joints that differ only in mark, area, description, tag and quantity are judged once.
+ * @throws RangeError for an unknown part number or edition, or an unreadable size: callers validate these first.
+ */
+export function* scheduleInSteps(
+  job: Job,
+  catalogue: readonly CatalogueItem[],
+  editionOf: (basis: Basis) => Edition,
+): Generator<undefined, ScheduledJob> {
+  const items = new Map(catalogue.map((item) => [item.partNumber, item]));
+  const answers = new Map<string, JointAnswer>();
+  const rows: ScheduleRow[] = [];
+  const findings: (JointFinding | null)[] = [];
+  for (const joint of job.joints) {
+    const basis = joint.basis ?? job.basis;
+    const key = classOf(joint, basis);
+    let answer = answers.get(key);
+    if (answer === undefined) {
+      answer = answerJoint(joint, basis, items, catalogue, editionOf(basis));
+      answers.set(key, answer);
+    }
+    rows.push(rowOf(joint, basis, answer));
+    findings.push(answer.finding);
+    yield undefined;
+  }
+  return { schedule: closeSchedule(job, rows), findings };
+}
+
+/** Everything that can change the answer, and nothing else. */
+function classOf(joint: Joint, basis: Basis): string {
+  const { mark: _mark, area: _area, description: _description, quantity: _quantity, basis: _basis, equipment, ...facts } = joint;
+  if (equipment === undefined) return JSON.stringify([basis, facts]);
+  const { tag: _tag, ...equipmentFacts } = equipment;
+  return JSON.stringify([basis, facts, equipmentFacts]);
+}
+
+function answerJoint(
+  joint: Joint,
+  basis: Basis,
+  items: ReadonlyMap<string, CatalogueItem>,
+  catalogue: readonly CatalogueItem[],
+  edition: Edition,
+): JointAnswer {
+  const offered = offeredFinding(joint, basis, items, edition);
+  if (offered !== null && (joint.connector !== undefined || isAccepted(offered.verdict)))
+    return {
+      finding: offered,
+      selection: offered.verdict === "reject" ? selectConnectorsUnder(withoutOffer(joint), basis, catalogue, edition).selection : null,
+      connectorStands: true,
+      chosen: false,
+    };
+  const { selection, finding } = selectConnectorsUnder(withoutOffer(joint), basis, catalogue, edition);
+  // The equipment's own terminal explains a refusal better than the nearest part of a catalogue does.
+  if (selection.chosen === null && offered !== null)
+    return { finding: offered, selection, connectorStands: true, chosen: false };
+  return { finding, selection, connectorStands: selection.chosen !== null, chosen: selection.chosen !== null };
+}
+
+/** The finding for the connector that the joint names, or for its equipment's own terminal. */
+function offeredFinding(
+  joint: Joint,
+  basis: Basis,
+  items: ReadonlyMap<string, CatalogueItem>,
+  edition: Edition,
+): JointFinding | null {
+  const choice = joint.connector;
+  if (choice !== undefined && "partNumber" in choice) {
+    const connector = items.get(choice.partNumber);
+    if (connector === undefined) throw new RangeError(`joint ${joint.mark}: the catalogue has no part ${choice.partNumber}`);
+    return checkJointUnder({ joint, basis, connector, origin: "catalogue" }, edition);
+  }
+  if (choice !== undefined && "described" in choice)
+    return checkJointUnder({ joint, basis, connector: choice.described, origin: "request" }, edition);
+  const terminal = joint.equipment?.terminal;
+  if (terminal === undefined) {
+    if (choice !== undefined) throw new RangeError(`joint ${joint.mark}: its equipment has no terminal of its own described`);
+    return null;
+  }
+  return checkJointUnder({ joint, basis, connector: terminal, origin: "equipment" }, edition);
+}
+
+/** The joint as the catalogue is asked about it: another connector is a new part with its own tooling. */
+function withoutOffer(joint: Joint): Joint {
+  const { connector: _connector, partState: _partState, tooling: _tooling, ...rest } = joint;
+  return { ...rest, partState: "new" };
+}
+
+function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands, chosen }: JointAnswer): ScheduleRow {
+  return {
+    mark: joint.mark,
+    area: joint.area ?? null,
+    equipmentTag: joint.equipment?.tag ?? null,
+    description: joint.description ?? null,
+    function: joint.function,
+    role: joint.role,
+    quantity: joint.quantity,
+    basis,
+    conductors: joint.conductors.map(conductorText),
+    connector:
+      finding === null || !connectorStands
+        ? null
+        : {
+            partNumber: finding.connector.partNumber,
+            description: finding.connector.description,
+            origin: finding.connector.origin,
+            chosen,
+            quantity: finding.connector.origin === "equipment" ? 0 : joint.quantity,
+          },
+    openingsUsed:
+      finding === null || !connectorStands
+        ? []
+        : finding.openings.map(
+            (use) => `${use.opening}: ${use.conductors.map((one) => `${String(one.count)} x ${one.size} ${one.metal}`).join(" + ")}`,
+          ),
+    verdict: connectorStands || finding?.verdict === "needs-information" ? (finding?.verdict ?? "reject") : "reject",
+    deciding: decidingOf(finding, selection, connectorStands),
+    torque: (finding?.torque ?? []).map((answer) => ({
+      at: answer.at,
+      method: answer.method,
+      lbfIn: answer.torque?.lbfIn ?? null,
+      lbfFt: answer.torque?.lbfFt ?? null,
+      newtonMetre: answer.torque?.newtonMetre ?? null,
+      printed: answer.torque === null ? null : `${String(answer.torque.printed.value)} ${answer.torque.printed.unit}`,
+      level: answer.level,
+      drive: answer.drive,
+      source: citationText(answer.cite),
+    })),
+    stripLengths: (finding?.stripLengths ?? []).map(({ opening, length }) => ({
+      opening,
+      length: length === null ? null : `${String(length.value)} ${length.unit}`,
+    })),
+    preparation:
+      finding?.preparation == null
+        ? null
+        : {
+            brush: `${finding.preparation.brush.needed ? "yes" : "no"}: ${finding.preparation.brush.because}`,
+            compound: `${finding.preparation.compound.need}: ${finding.preparation.compound.because}`,
+          },
+    tooling: finding?.tooling ?? null,
+    conditions: (finding?.conditions ?? []).map(({ sentence }) => sentence),
+    dutiesOnSite: (finding?.dutiesOnSite ?? []).map(({ sentence }) => sentence),
+    missing: finding?.missing ?? [],
+    fix: finding?.findings.find((one) => one.outcome === "fail")?.fix ?? "",
+    selection,
+  };
+}
+
+function decidingOf(finding: JointFinding | null, selection: Selection | null, connectorStands: boolean): ScheduleRow["deciding"] {
+  if (finding === null) return { rule: "selection", sentence: selection?.because ?? "", clause: "" };
+  const clause = citationText(finding.deciding.cite);
+  if (connectorStands || selection === null) return { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause };
+  return finding.verdict === "needs-information"
+    ? { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause }
+    : { rule: finding.deciding.rule, sentence: selection.because, clause };
+}
+
+function closeSchedule(job: Job, rows: readonly ScheduleRow[]): ConnectorSchedule {
+  return {
+    job: job.name,
+    basis: job.basis,
+    rulesVersion: RULES_VERSION,
+    rows,
+    totals: totalsOf(rows),
+    rejections: rows.filter(({ verdict }) => verdict === "reject").map(rejectionOf),
+    openQuestions: rows.filter(({ verdict }) => verdict === "needs-information").map(questionOf),
+    counts: countsOf(rows),
+    caution: CAUTION,
+  };
+}
+
+/** Parts of accepted joints only: a refused part is not to be bought. */
+function totalsOf(rows: readonly ScheduleRow[]): PartTotal[] {
+  const totals = new Map<string, { description: string; quantity: number; marks: string[] }>();
+  for (const { connector, verdict, mark } of rows) {
+    if (connector?.partNumber == null || connector.quantity === 0 || !isAccepted(verdict)) continue;
+    const total = totals.get(connector.partNumber) ?? { description: connector.description, quantity: 0, marks: [] };
+    total.quantity += connector.quantity;
+    total.marks.push(mark);
+    totals.set(connector.partNumber, total);
+  }
+  return [...totals]
+    .map(([partNumber, total]) => ({ partNumber, ...total }))
+    .sort((a, b) => (a.partNumber < b.partNumber ? -1 : 1));
+}
+
+function rejectionOf(row: ScheduleRow): Rejection {
+  return {
+    mark: row.mark,
+    rule: row.deciding.rule,
+    sentence: row.deciding.sentence,
+    clause: row.deciding.clause,
+    fix: row.fix,
+    instead: insteadText(row.selection),
+  };
+}
+
+function insteadText(selection: Selection | null): string {
+  if (selection === null) return "";
+  const { chosen } = selection;
+  if (chosen === null) return selection.because;
+  const hangs = chosen.verdict === "accept" ? "" : ` (${String(chosen.conditions)} condition${chosen.conditions === 1 ? "" : "s"})`;
+  return `${chosen.partNumber}, ${chosen.description}${hangs}`;
+}
+
+function questionOf(row: ScheduleRow): OpenQuestion {
+  return { mark: row.mark, facts: row.missing, clause: row.deciding.clause };
+}
+
+function countsOf(rows: readonly ScheduleRow[]): ConnectorSchedule["counts"] {
+  const tally = (verdict: Verdict): { marks: number; joints: number } => {
+    const some = rows.filter((row) => row.verdict === verdict);
+    return { marks: some.length, joints: jointsIn(some) };
+  };
+  return {
+    marks: rows.length,
+    joints: jointsIn(rows),
+    byVerdict: {
+      accept: tally("accept"),
+      "accept-with-conditions": tally("accept-with-conditions"),
+      reject: tally("reject"),
+      "needs-information": tally("needs-information"),
+    },
+  };
+}
+
+function jointsIn(rows: readonly ScheduleRow[]): number {
+  return rows.reduce((sum, row) => sum + row.quantity, 0);
+}
+
+function isAccepted(verdict: Verdict): boolean {
+  return verdict === "accept" || verdict === "accept-with-conditions";
+}
+
+/** "1 x 4/0 AWG copper, class-B, THHN/THWN-2". */
+function conductorText(group: ConductorGroup): string {
+  return `${String(group.count)} x ${group.size} ${group.metal}, ${group.stranding}, ${group.insulation}`;
+}
