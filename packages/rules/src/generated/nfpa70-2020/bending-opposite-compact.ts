@@ -4,5 +4,5 @@ import { bendingOppositeCompact as base } from "../nfpa70-2023/bending-opposite-
 
 export const bendingOppositeCompact: TableData = {
   ...base,
-  source: {"standard":"NFPA 70","edition":"2020","locator":"Table 312.6(B)(2)"},
+  source: {"standard":"NFPA 70","edition":"2020","locator":"Table 312.6(B)"},
 };

@@ -4,5 +4,5 @@ import { bendingOpposite as base } from "../nfpa70-2023/bending-opposite.js";
 
 export const bendingOpposite: TableData = {
   ...base,
-  source: {"standard":"NFPA 70","edition":"2020","locator":"Table 312.6(B)(2)"},
+  source: {"standard":"NFPA 70","edition":"2020","locator":"Table 312.6(B)"},
 };
