@@ -1,5 +1,5 @@
 import type { ConductorMetal, Stranding } from "./conductor.js";
-import type { JointFunction } from "./joint.js";
+import type { JointFunction } from "./joint-function.js";
 import type { Length, Temperature, Torque } from "./quantity.js";
 
 /** What kind of part it is. The words are the trade's. */

@@ -1,9 +1,7 @@
 import type { ConductorGroup, ConductorRole } from "./conductor.js";
 import type { Connector, Electrode, HolePattern, Unmarked } from "./connector.js";
+import type { JointFunction } from "./joint-function.js";
 import type { Area, Length, Temperature } from "./quantity.js";
-
-export type JointFunction = "splice" | "termination" | "tap";
-export const JOINT_FUNCTIONS: readonly JointFunction[] = ["splice", "termination", "tap"];
 
 /** Which rules apply: always said, never defaulted. */
 export interface Basis {

@@ -9,10 +9,13 @@ export const EDITIONS: readonly Edition[] = Object.freeze([nfpa70Edition2017, nf
 
 /** The edition a basis names. @throws RangeError naming the editions that are answered. */
 export function editionOf(basis: Basis): Edition {
-  const edition = EDITIONS.find((one) => one.ruleSet === basis.ruleSet && one.edition === basis.edition);
+  const named = nameOf(basis);
+  const edition = EDITIONS.find((one) => nameOf(one) === named);
   if (edition === undefined)
-    throw new RangeError(
-      `no rules for ${basis.ruleSet} ${basis.edition}; answered are ${EDITIONS.map((one) => `${one.ruleSet} ${one.edition}`).join(", ")}`,
-    );
+    throw new RangeError(`no rules for ${named}; answered are ${EDITIONS.map(nameOf).join(", ")}`);
   return edition;
+}
+
+function nameOf({ ruleSet, edition }: Pick<Basis, "ruleSet" | "edition">): string {
+  return `${ruleSet} ${edition}`;
 }

@@ -1,5 +1,5 @@
 /** Where NFPA 70 says what, edition by edition. A clause that moved says where it stood; the rest stands still. */
-import { COMMON_PRACTICE, type Citation } from "../core/citation.js";
+import { type Citation, COMMON_PRACTICE } from "../core/citation.js";
 import type { EditionClauses } from "../core/edition.js";
 import type { Basis } from "../core/joint.js";
 

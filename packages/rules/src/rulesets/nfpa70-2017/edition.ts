@@ -1,5 +1,5 @@
-import { openTable } from "../../core/table.js";
 import type { Edition } from "../../core/edition.js";
+import { openTable } from "../../core/table.js";
 import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
 import * as published from "../../generated/nfpa70-2017/index.js";
 import { markingCodes } from "../../generated/ul486-2023/index.js";
@@ -34,7 +34,11 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     insulationTypes: "Table 310.104(A)",
     smallConductors: "240.4(D)",
   }),
-  lineSideMark: { asked: "no", laterRule: "the 2020 edition asks for a line-side mark on connectors on service conductors installed from 2023-01-01 on" },
+  lineSideMark: {
+    asked: "no",
+    laterRule:
+      "the 2020 edition asks for a line-side mark on connectors on service conductors installed from 2023-01-01 on",
+  },
   torqueDuty: {
     sentence: "Tighten with a calibrated torque tool to the value given, unless the instructions name another method.",
     breakawayAccepted: false,

@@ -1,5 +1,5 @@
-import { openTable } from "../../core/table.js";
 import type { Edition } from "../../core/edition.js";
+import { openTable } from "../../core/table.js";
 import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
 import * as published from "../../generated/nfpa70-2020/index.js";
 import { markingCodes } from "../../generated/ul486-2023/index.js";

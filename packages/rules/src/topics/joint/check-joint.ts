@@ -80,7 +80,9 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
     notApplicable: outcome.notApplicable,
     torque,
     stripLengths: accepted
-      ? subject.landings.map(({ opening }) => ({ opening: opening.id, length: opening.stripLength ?? null })).filter(firstOfOpening)
+      ? subject.landings
+          .map(({ opening }) => ({ opening: opening.id, length: opening.stripLength ?? null }))
+          .filter(firstOfOpening)
       : [],
     preparation: accepted ? preparation(subject, edition) : null,
     tooling: accepted ? (question.connector.tooling ?? null) : null,
@@ -88,7 +90,11 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
     dutiesOnSite: accepted ? dutiesOnSite(subject, edition) : [],
     missing: missingOf(findings),
     assumptions: assumptionsOf(findings),
-    caveats: caveatsOf(findings, torque.flatMap((answer) => answer.steps), question.connector),
+    caveats: caveatsOf(
+      findings,
+      torque.flatMap((answer) => answer.steps),
+      question.connector,
+    ),
     advice: adviceOf(findings),
     caution: CAUTION,
   };
@@ -152,7 +158,8 @@ function openingUses(subject: JointSubject): OpeningUse[] {
 function conditionsOf(findings: readonly CheckFinding[]): Duty[] {
   const kept: Duty[] = [];
   for (const finding of findings)
-    for (const duty of finding.conditions) if (!kept.some((one) => one.duty === duty.duty && one.sentence === duty.sentence)) kept.push(duty);
+    for (const duty of finding.conditions)
+      if (!kept.some((one) => one.duty === duty.duty && one.sentence === duty.sentence)) kept.push(duty);
   return kept;
 }
 
@@ -177,7 +184,11 @@ function assumptionsOf(findings: readonly CheckFinding[]): Assumption[] {
   return kept;
 }
 
-function caveatsOf(findings: readonly CheckFinding[], torqueSteps: readonly Step[], connector: Connector | CatalogueItem): string[] {
+function caveatsOf(
+  findings: readonly CheckFinding[],
+  torqueSteps: readonly Step[],
+  connector: Connector | CatalogueItem,
+): string[] {
   const caveats: string[] = [];
   const say = (caveat: string): void => {
     if (!caveats.includes(caveat)) caveats.push(caveat);

@@ -1,7 +1,8 @@
-import type { Basis, JointFunction } from "../../core/joint.js";
 import type { ConductorRole } from "../../core/conductor.js";
 import type { Tooling } from "../../core/connector.js";
 import type { MissingFact } from "../../core/finding.js";
+import type { Basis } from "../../core/joint.js";
+import type { JointFunction } from "../../core/joint-function.js";
 import type { Verdict } from "../joint/joint-finding.js";
 import type { Selection } from "../selection/selection.js";
 

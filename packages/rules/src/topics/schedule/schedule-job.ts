@@ -55,7 +55,15 @@ export function* scheduleInSteps(
 
 /** Everything that can change the answer, and nothing else. */
 function classOf(joint: Joint, basis: Basis): string {
-  const { mark: _mark, area: _area, description: _description, quantity: _quantity, basis: _basis, equipment, ...facts } = joint;
+  const {
+    mark: _mark,
+    area: _area,
+    description: _description,
+    quantity: _quantity,
+    basis: _basis,
+    equipment,
+    ...facts
+  } = joint;
   if (equipment === undefined) return JSON.stringify([basis, facts]);
   const { tag: _tag, ...equipmentFacts } = equipment;
   return JSON.stringify([basis, facts, equipmentFacts]);
@@ -72,7 +80,10 @@ function answerJoint(
   if (offered !== null && (joint.connector !== undefined || isAccepted(offered.verdict)))
     return {
       finding: offered,
-      selection: offered.verdict === "reject" ? selectConnectorsUnder(withoutOffer(joint), basis, catalogue, edition).selection : null,
+      selection:
+        offered.verdict === "reject"
+          ? selectConnectorsUnder(withoutOffer(joint), basis, catalogue, edition).selection
+          : null,
       connectorStands: true,
       chosen: false,
     };
@@ -93,14 +104,16 @@ function offeredFinding(
   const choice = joint.connector;
   if (choice !== undefined && "partNumber" in choice) {
     const connector = items.get(choice.partNumber);
-    if (connector === undefined) throw new RangeError(`joint ${joint.mark}: the catalogue has no part ${choice.partNumber}`);
+    if (connector === undefined)
+      throw new RangeError(`joint ${joint.mark}: the catalogue has no part ${choice.partNumber}`);
     return checkJointUnder({ joint, basis, connector, origin: "catalogue" }, edition);
   }
   if (choice !== undefined && "described" in choice)
     return checkJointUnder({ joint, basis, connector: choice.described, origin: "request" }, edition);
   const terminal = joint.equipment?.terminal;
   if (terminal === undefined) {
-    if (choice !== undefined) throw new RangeError(`joint ${joint.mark}: its equipment has no terminal of its own described`);
+    if (choice !== undefined)
+      throw new RangeError(`joint ${joint.mark}: its equipment has no terminal of its own described`);
     return null;
   }
   return checkJointUnder({ joint, basis, connector: terminal, origin: "equipment" }, edition);
@@ -137,7 +150,8 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
       finding === null || !connectorStands
         ? []
         : finding.openings.map(
-            (use) => `${use.opening}: ${use.conductors.map((one) => `${String(one.count)} x ${one.size} ${one.metal}`).join(" + ")}`,
+            (use) =>
+              `${use.opening}: ${use.conductors.map((one) => `${String(one.count)} x ${one.size} ${one.metal}`).join(" + ")}`,
           ),
     verdict: connectorStands || finding?.verdict === "needs-information" ? (finding?.verdict ?? "reject") : "reject",
     deciding: decidingOf(finding, selection, connectorStands),
@@ -172,10 +186,15 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
   };
 }
 
-function decidingOf(finding: JointFinding | null, selection: Selection | null, connectorStands: boolean): ScheduleRow["deciding"] {
+function decidingOf(
+  finding: JointFinding | null,
+  selection: Selection | null,
+  connectorStands: boolean,
+): ScheduleRow["deciding"] {
   if (finding === null) return { rule: "selection", sentence: selection?.because ?? "", clause: "" };
   const clause = citationText(finding.deciding.cite);
-  if (connectorStands || selection === null) return { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause };
+  if (connectorStands || selection === null)
+    return { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause };
   return finding.verdict === "needs-information"
     ? { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause }
     : { rule: finding.deciding.rule, sentence: selection.because, clause };
@@ -225,7 +244,8 @@ function insteadText(selection: Selection | null): string {
   if (selection === null) return "";
   const { chosen } = selection;
   if (chosen === null) return selection.because;
-  const hangs = chosen.verdict === "accept" ? "" : ` (${String(chosen.conditions)} condition${chosen.conditions === 1 ? "" : "s"})`;
+  const hangs =
+    chosen.verdict === "accept" ? "" : ` (${String(chosen.conditions)} condition${chosen.conditions === 1 ? "" : "s"})`;
   return `${chosen.partNumber}, ${chosen.description}${hangs}`;
 }
 

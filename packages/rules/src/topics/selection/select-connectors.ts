@@ -1,9 +1,15 @@
+import { compareSizes, sizeOf } from "../../core/conductor-size.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
-import type { Basis, Joint } from "../../core/joint.js";
-import { compareSizes, sizeOf } from "../../core/conductor-size.js";
 import { compareExact, exactOf } from "../../core/exact.js";
-import { decidingFinding, type JointOutcome, jointFinding, type JointQuestion, judgeJoint } from "../joint/check-joint.js";
+import type { Basis, Joint } from "../../core/joint.js";
+import {
+  decidingFinding,
+  type JointOutcome,
+  type JointQuestion,
+  jointFinding,
+  judgeJoint,
+} from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
 import type { Candidate, NearestMiss, Selection } from "./selection.js";
 
@@ -59,7 +65,9 @@ export function selectConnectorsUnder(
       },
       finding: jointFinding(best.question, best.outcome, edition),
     };
-  const misses = judged.filter(({ item, outcome }) => item.functions.includes(joint.function) && outcome.verdict !== "accept").sort(byNearness);
+  const misses = judged
+    .filter(({ item, outcome }) => item.functions.includes(joint.function) && outcome.verdict !== "accept")
+    .sort(byNearness);
   const asking = misses.filter(({ outcome }) => outcome.verdict === "needs-information");
   const nearest = asking[0] ?? misses[0];
   return {
@@ -67,7 +75,10 @@ export function selectConnectorsUnder(
       chosen: null,
       runnersUp: [],
       excluded,
-      nearestMisses: misses.filter(({ outcome }) => outcome.verdict === "reject").slice(0, SHOWN).map(missOf),
+      nearestMisses: misses
+        .filter(({ outcome }) => outcome.verdict === "reject")
+        .slice(0, SHOWN)
+        .map(missOf),
       because:
         nearest === undefined
           ? "The catalogue holds no connector for this kind of joint."
@@ -114,7 +125,8 @@ function byNearness(a: Judged, b: Judged): number {
 }
 
 function byPrice(a: CatalogueItem, b: CatalogueItem): number {
-  if (a.price === undefined || b.price === undefined) return Number(a.price === undefined) - Number(b.price === undefined);
+  if (a.price === undefined || b.price === undefined)
+    return Number(a.price === undefined) - Number(b.price === undefined);
   if (a.price.currency !== b.price.currency) return byText(a.price.currency, b.price.currency);
   return compareExact(exactOf(a.price.amount), exactOf(b.price.amount));
 }
@@ -158,7 +170,13 @@ function candidateOf({ item, outcome, conditions }: Judged): Candidate {
 
 function missOf({ item, outcome }: Judged): NearestMiss {
   const decided = decidingFinding(outcome.findings);
-  return { partNumber: item.partNumber, description: item.description, rule: decided.rule, sentence: decided.sentence, fix: decided.fix };
+  return {
+    partNumber: item.partNumber,
+    description: item.description,
+    rule: decided.rule,
+    sentence: decided.sentence,
+    fix: decided.fix,
+  };
 }
 
 function reasonFor(best: Judged, others: readonly Judged[]): string {

@@ -5,7 +5,8 @@ import { voltageRating } from "./voltage-rating.js";
 
 function check(voltageV: number | "unmarked" | undefined, systemV: number | undefined) {
   const joint = sampleJoint({ circuit: systemV === undefined ? { sets: 1 } : { sets: 1, voltageV: systemV } });
-  const { voltageV: _rated, ...unrated } = sampleConnector();
+  const { voltageV: rated, ...unrated } = sampleConnector();
+  expect(rated).toBe(600);
   const connector = voltageV === undefined ? unrated : { ...unrated, voltageV };
   return voltageRating.check(sampleSubject(joint, connector), nfpa70Edition2023);
 }

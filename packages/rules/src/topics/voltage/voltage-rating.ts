@@ -26,20 +26,37 @@ export const voltageRating: Rule = {
     const worksheet = new Worksheet();
     const systemV = joint.circuit?.voltageV;
     if (systemV === undefined)
-      return asking(ID, worksheet, "joint/circuit/voltageV", "The system voltage is not given, so the connector's rating cannot be compared with it.", {
-        cite,
-        required: "connector rated at least at the system voltage",
-        offered: ratingText(subject),
-      });
+      return asking(
+        ID,
+        worksheet,
+        "joint/circuit/voltageV",
+        "The system voltage is not given, so the connector's rating cannot be compared with it.",
+        {
+          cite,
+          required: "connector rated at least at the system voltage",
+          offered: ratingText(subject),
+        },
+      );
     const system = worksheet.given("system voltage between lines", systemV, "joint/circuit/voltageV", "V");
     const required = `${String(systemV)} V`;
     if (typeof connector.voltageV !== "number")
-      return asking(ID, worksheet, `${subject.origin}/voltageV`, "The connector's voltage rating is not known; an unmarked part has no default rating.", {
-        cite,
-        required,
-        offered: ratingText(subject),
-      });
-    const rating = worksheet.given("voltage rating of the connector", connector.voltageV, `${subject.origin}/voltageV`, "V");
+      return asking(
+        ID,
+        worksheet,
+        `${subject.origin}/voltageV`,
+        "The connector's voltage rating is not known; an unmarked part has no default rating.",
+        {
+          cite,
+          required,
+          offered: ratingText(subject),
+        },
+      );
+    const rating = worksheet.given(
+      "voltage rating of the connector",
+      connector.voltageV,
+      `${subject.origin}/voltageV`,
+      "V",
+    );
     const holds = worksheet.compare("system voltage is within the rating", system, "<=", rating, cite);
     return settled(ID, worksheet, {
       sentence: holds
@@ -54,5 +71,7 @@ export const voltageRating: Rule = {
 };
 
 function ratingText({ connector }: JointSubject): string {
-  return typeof connector.voltageV === "number" ? `${String(connector.voltageV)} V` : (connector.voltageV ?? "not known");
+  return typeof connector.voltageV === "number"
+    ? `${String(connector.voltageV)} V`
+    : (connector.voltageV ?? "not known");
 }
