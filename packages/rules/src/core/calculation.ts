@@ -63,7 +63,12 @@ interface AnswerText {
 }
 
 /** Closes a worksheet whose last step is the main result. @throws Error when it is not: that is a defect. */
-export function answered(calculation: string, basis: Basis, worksheet: Worksheet, text: AnswerText): CalculationFinding {
+export function answered(
+  calculation: string,
+  basis: Basis,
+  worksheet: Worksheet,
+  text: AnswerText,
+): CalculationFinding {
   const [main] = text.results;
   if (main === undefined || main.step.id !== worksheet.last.id)
     throw new Error(`${calculation}: the last step must be the main result`);

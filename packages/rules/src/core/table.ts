@@ -105,8 +105,7 @@ export function openTable(data: TableData): Table {
 /** The cell at a size or a term, or a refusal. For tables keyed by exact size or by word. */
 export function cellAt(table: Table, key: string, column: string): Cell | TableRefusal {
   const row = byKey.get(table)?.get(key);
-  if (row === undefined)
-    return { refusal: "OUTSIDE_TABLE", detail: `${table.cite.locator} has no row for ${key}` };
+  if (row === undefined) return { refusal: "OUTSIDE_TABLE", detail: `${table.cite.locator} has no row for ${key}` };
   return cellIn(table, row, column);
 }
 
@@ -128,16 +127,13 @@ export function cellForSize(table: Table, size: string, column: string): Cell | 
   if (parsed.series !== "awg-kcmil")
     return { refusal: "OUTSIDE_TABLE", detail: `${table.cite.locator} is keyed by AWG and kcmil, not by ${size}` };
   const row = table.rows.find((candidate) => parsed.areaKcmil >= candidate.low && parsed.areaKcmil <= candidate.high);
-  if (row === undefined)
-    return { refusal: "OUTSIDE_TABLE", detail: `${table.cite.locator} has no row for ${size}` };
+  if (row === undefined) return { refusal: "OUTSIDE_TABLE", detail: `${table.cite.locator} has no row for ${size}` };
   return cellIn(table, row, column);
 }
 
 /** The table's exact-size keys in order of area. */
 export function sizesOf(table: Table): readonly string[] {
-  return table.rows
-    .map((row) => row.key[0] ?? "")
-    .sort((a, b) => compareSizes(sizeOf(a), sizeOf(b)));
+  return table.rows.map((row) => row.key[0] ?? "").sort((a, b) => compareSizes(sizeOf(a), sizeOf(b)));
 }
 
 /** True when a reading was refused. */
@@ -146,9 +142,7 @@ export function isRefused(cell: Cell | TableRefusal): cell is TableRefusal {
 }
 
 function cellIn(table: Table, row: TableRow, column: string): Cell | TableRefusal {
-  return (
-    row.cells[column] ?? { refusal: "NO_COLUMN", detail: `${table.cite.locator} has no column ${column}` }
-  );
+  return row.cells[column] ?? { refusal: "NO_COLUMN", detail: `${table.cite.locator} has no column ${column}` };
 }
 
 function labelOf(data: TableData, key: readonly string[]): string {

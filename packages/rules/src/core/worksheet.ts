@@ -27,7 +27,14 @@ export class Worksheet {
   }
 
   /** A value that the code itself supplies where a part was looked at and bears no mark. */
-  assume(label: string, value: StepValue, because: string, cite: Citation, unit?: string, uses: readonly Step[] = []): Step {
+  assume(
+    label: string,
+    value: StepValue,
+    because: string,
+    cite: Citation,
+    unit?: string,
+    uses: readonly Step[] = [],
+  ): Step {
     const base = { id: this.#next(), kind: "assumed", label, value, uses: ids(uses), because, cite } as const;
     return this.#put(unit === undefined ? base : { ...base, unit });
   }
@@ -137,7 +144,17 @@ export class Worksheet {
   compare(label: string, left: Step, relation: Relation, right: Step, cite: Citation): boolean {
     const holds = this.#holds(left, relation, right);
     const id = this.#next();
-    this.#put({ id, kind: "compared", label, value: holds, uses: [left.id, right.id], left: left.id, relation, right: right.id, cite });
+    this.#put({
+      id,
+      kind: "compared",
+      label,
+      value: holds,
+      uses: [left.id, right.id],
+      left: left.id,
+      relation,
+      right: right.id,
+      cite,
+    });
     return holds;
   }
 
@@ -147,7 +164,14 @@ export class Worksheet {
   }
 
   /** What follows from several earlier steps. */
-  conclude(label: string, value: StepValue, uses: readonly Step[], because: string, cite?: Citation, unit?: string): Step {
+  conclude(
+    label: string,
+    value: StepValue,
+    uses: readonly Step[],
+    because: string,
+    cite?: Citation,
+    unit?: string,
+  ): Step {
     const base = { id: this.#next(), kind: "concluded", label, value, uses: ids(uses), because } as const;
     const cited = cite === undefined ? base : { ...base, cite };
     return this.#put(unit === undefined ? cited : { ...cited, unit });
