@@ -6,7 +6,7 @@ import type { Citation } from "./citation.js";
 import type { Basis } from "./joint.js";
 import type { Table } from "./table.js";
 
-/** Tables the joint rules read. */
+/** Tables the rules and calculations read. */
 export interface EditionTables {
   readonly ampacityRaceway: Table;
   readonly smallConductor: Table;
@@ -24,9 +24,24 @@ export interface EditionTables {
   readonly torqueSmallSlotted: Table;
   readonly torqueSocket: Table;
   readonly padBoltTorque: Table;
+  readonly conductorPropertiesStranded: Table;
+  readonly conductorPropertiesSolid: Table;
+  readonly acImpedance: Table;
+  readonly conduitArea: Table;
+  readonly conduitFill: Table;
+  readonly insulatedArea: Table;
+  readonly insulatedDiameter: Table;
+  readonly compactArea: Table;
+  readonly boxVolume: Table;
+  readonly motorCurrent1ph: Table;
+  readonly motorCurrent3ph: Table;
+  readonly adjustmentFactor: Table;
+  readonly boltTorqueNeta: Table;
+  readonly physicalConstants: Table;
+  readonly kFactors: Table;
 }
 
-/** The clauses the joint rules cite, by what they say. */
+/** The clauses the rules and calculations cite, by what they say. */
 export interface EditionClauses {
   readonly instructions: Citation;
   readonly deterioratingAgents: Citation;
@@ -78,6 +93,34 @@ export interface EditionClauses {
   readonly listedConnectors: Citation;
   readonly temperatureMark: Citation;
   readonly padBolts: Citation;
+  readonly voltageDropBranch: Citation;
+  readonly voltageDropFeeder: Citation;
+  readonly resistanceAtTemperature: Citation;
+  readonly effectiveImpedance: Citation;
+  readonly shortCircuitHeating: Citation;
+  readonly nippleFill: Citation;
+  readonly areaNotInTables: Citation;
+  readonly unequalConductors: Citation;
+  readonly equalConductors: Citation;
+  readonly jamming: Citation;
+  readonly smallestFlexibleConduit: Citation;
+  readonly wirewayConductors: Citation;
+  readonly wirewayAdjustment: Citation;
+  readonly nonmetallicWirewayConductors: Citation;
+  readonly nonmetallicWirewaySplices: Citation;
+  readonly boxConductors: Citation;
+  readonly boxClamps: Citation;
+  readonly boxSupportFittings: Citation;
+  readonly boxDevices: Citation;
+  readonly boxGrounds: Citation;
+  readonly boxTerminalBlocks: Citation;
+  readonly pullBoxes: Citation;
+  readonly pullStraight: Citation;
+  readonly pullAngle: Citation;
+  readonly motorCurrent: Citation;
+  readonly motorOverload: Citation;
+  readonly motorShortCircuitDevice: Citation;
+  readonly motorTerminals: Citation;
 }
 
 /** When connectors on service conductors must carry the line-side mark. */
@@ -94,6 +137,18 @@ export interface TorqueDuty {
   readonly breakawayAccepted: boolean;
 }
 
+/** How the edition counts wires and fittings in a box beside those that every edition counts alike. */
+export interface BoxFillCounting {
+  /** Equipment grounds that together take one allowance; "all" where their number does not matter. */
+  readonly groundsInOneAllowance: number | "all";
+  /** Allowance of each equipment ground beyond them. */
+  readonly furtherGroundAllowance: number;
+  /** A set of isolated equipment grounds takes one allowance of its own and is not counted with the others. */
+  readonly isolatedGroundsApart: boolean;
+  /** Allowances of each terminal block; 0 where the text does not name them. */
+  readonly terminalBlockAllowance: number;
+}
+
 export interface Edition {
   readonly ruleSet: Basis["ruleSet"];
   readonly edition: Basis["edition"];
@@ -103,4 +158,5 @@ export interface Edition {
   readonly torqueDuty: TorqueDuty;
   /** Copper and copper-clad aluminum count as unlike metals when they touch. */
   readonly copperCladUnlikeCopper: boolean;
+  readonly boxFill: BoxFillCounting;
 }

@@ -1,7 +1,10 @@
 import type { Edition } from "../../core/edition.js";
 import { openTable } from "../../core/table.js";
+import { kFactors } from "../../generated/iec60364-5-54-2011/index.js";
 import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
+import { boltTorqueNeta } from "../../generated/neta-ats-2021/index.js";
 import * as published from "../../generated/nfpa70-2017/index.js";
+import { physicalConstants } from "../../generated/physics-codata-and-handbooks/index.js";
 import { markingCodes } from "../../generated/ul486-2023/index.js";
 import { clausesOf } from "../nfpa70-clauses.js";
 
@@ -26,6 +29,21 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     torqueSmallSlotted: openTable(published.torqueSmallSlotted),
     torqueSocket: openTable(published.torqueSocket),
     padBoltTorque: openTable(padBoltTorque),
+    conductorPropertiesStranded: openTable(published.conductorPropertiesStranded),
+    conductorPropertiesSolid: openTable(published.conductorPropertiesSolid),
+    acImpedance: openTable(published.acImpedance),
+    conduitArea: openTable(published.conduitArea),
+    conduitFill: openTable(published.conduitFill),
+    insulatedArea: openTable(published.insulatedArea),
+    insulatedDiameter: openTable(published.insulatedDiameter),
+    compactArea: openTable(published.compactArea),
+    boxVolume: openTable(published.boxVolume),
+    motorCurrent1ph: openTable(published.motorCurrent1ph),
+    motorCurrent3ph: openTable(published.motorCurrent3ph),
+    adjustmentFactor: openTable(published.adjustmentFactor),
+    boltTorqueNeta: openTable(boltTorqueNeta),
+    physicalConstants: openTable(physicalConstants),
+    kFactors: openTable(kFactors),
   }),
   clauses: clausesOf("2017", {
     parallel: "310.10(H)",
@@ -44,4 +62,10 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     breakawayAccepted: false,
   },
   copperCladUnlikeCopper: true,
+  boxFill: {
+    groundsInOneAllowance: "all",
+    furtherGroundAllowance: 0,
+    isolatedGroundsApart: true,
+    terminalBlockAllowance: 0,
+  },
 } satisfies Edition);
