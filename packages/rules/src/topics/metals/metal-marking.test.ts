@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import type { ConductorMetal } from "../../core/conductor.js";
+import type { Connector } from "../../core/connector.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
+import { metalMarking } from "./metal-marking.js";
+
+function check(metals: readonly ConductorMetal[], marking: string | undefined, change: Partial<Connector> = {}) {
+  const { metalMarking: _marking, ...unmarked } = sampleConnector(change);
+  const connector = marking === undefined ? unmarked : { ...unmarked, metalMarking: marking };
+  const joint = sampleJoint({ conductors: metals.map((metal) => sampleConductor({ metal })) });
+  return metalMarking.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+const DEVICE: Partial<Connector> = { family: "wiring-device-terminal", construction: "binding-screw" };
+
+describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
+  // published: UL 486A-486B marking codes
+  test.each([
+    ["CU", "copper", "pass"],
+    ["CU", "aluminum", "fail"],
+    ["CU9", "copper-clad-aluminum", "fail"],
+    ["AL", "aluminum", "pass"],
+    ["AL7", "copper", "fail"],
+    ["AL9", "copper-clad-aluminum", "fail"],
+    ["AL9CU", "copper", "pass"],
+    ["AL9CU", "aluminum", "pass"],
+    ["AL7CU", "copper-clad-aluminum", "pass"],
+    ["AL-CU-INTERMIX-DRY", "aluminum", "pass"],
+  ] as const)("%s with %s: %s", (marking, metal, outcome) => {
+    expect(check([metal], marking).outcome).toBe(outcome);
+  });
+  // published: a part without a metal mark is for copper only
+  test("an unmarked part takes copper and refuses aluminum, and says what it assumed", () => {
+    const copper = check(["copper"], "unmarked");
+    expect(copper.outcome).toBe("pass");
+    expect("steps" in copper && copper.steps.some(({ kind }) => kind === "assumed")).toBe(true);
+    expect(check(["aluminum"], "unmarked")).toMatchObject({
+      outcome: "fail",
+      offered: "no metal marking",
+      cite: { standard: "UL 486A-486B" },
+    });
+  });
+  test("every metal of the joint must be named, in any order", () => {
+    expect(check(["copper", "aluminum"], "CU").outcome).toBe("fail");
+    expect(check(["aluminum", "copper"], "CU").outcome).toBe("fail");
+    expect(check(["aluminum", "copper"], "AL9CU").outcome).toBe("pass");
+  });
+  test("a marking that was not looked at is asked for, for copper too", () => {
+    for (const metal of ["copper", "aluminum", "copper-clad-aluminum"] as const)
+      expect(check([metal], undefined)).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: "connector/metalMarking" }],
+      });
+  });
+  test("a marking that stands for nothing known is asked about, and the known ones are named", () => {
+    const finding = check(["copper"], "Q5");
+    expect(finding).toMatchObject({ outcome: "missing", missing: [{ path: "connector/metalMarking" }] });
+    expect("sentence" in finding && finding.sentence).toContain("AL7CU, AL9CU");
+  });
+  // published: 404.14(C), 406.3(C): 15 and 20 A devices on aluminum are marked CO/ALR
+  test.each([
+    ["CO/ALR", "aluminum", "pass"],
+    ["CO/ALR", "copper", "pass"],
+    ["CO/ALR", "copper-clad-aluminum", "pass"],
+    ["AL-CU", "aluminum", "fail"],
+    ["AL-CU", "copper", "pass"],
+    ["unmarked", "aluminum", "fail"],
+    ["unmarked", "copper", "pass"],
+    ["unmarked", "copper-clad-aluminum", "missing"],
+  ] as const)("a wiring device, %s, with %s: %s", (marking, metal, outcome) => {
+    expect(check([metal], marking, DEVICE).outcome).toBe(outcome);
+  });
+  test("a device without the mark is refused by the clause for devices", () => {
+    expect(check(["aluminum"], "AL-CU", DEVICE)).toMatchObject({
+      outcome: "fail",
+      required: "CO/ALR",
+      cite: { locator: "404.14(C) and 406.3(C)" },
+    });
+  });
+  test("CO/ALR on a part that is no wiring device says nothing", () => {
+    expect(check(["aluminum"], "CO/ALR").outcome).toBe("missing");
+  });
+  test("a terminal of the equipment is asked for at its own place", () => {
+    const { metalMarking: _marking, ...terminal } = sampleConnector({ family: "equipment-terminal" });
+    const subject = { ...sampleSubject(sampleJoint(), terminal), origin: "joint/equipment/terminal" } as const;
+    expect(metalMarking.check(subject, nfpa70Edition2023)).toMatchObject({
+      missing: [{ path: "joint/equipment/terminal/metalMarking" }],
+    });
+  });
+});
