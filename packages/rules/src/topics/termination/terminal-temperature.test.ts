@@ -1,0 +1,332 @@
+import { describe, expect, test } from "vitest";
+import type { ConductorGroup } from "../../core/conductor.js";
+import type { Connector } from "../../core/connector.js";
+import type { Circuit, Joint } from "../../core/joint.js";
+import type { Temperature } from "../../core/quantity.js";
+import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
+import { terminalTemperature } from "./terminal-temperature.js";
+
+const cel = (value: number): Temperature => ({ value, unit: "Cel" });
+
+/** A set-screw lug that bears no temperature and a copper-only mark, which says nothing of temperature. */
+function unratedConnector(change: Partial<Connector> = {}): Connector {
+  return sampleConnector({
+    metalMarking: "CU",
+    mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } },
+    ...change,
+  });
+}
+
+/** One conductor on a terminal. */
+function landed(
+  conductor: Partial<ConductorGroup>,
+  circuit: Partial<Circuit>,
+  terminal: Temperature | "unmarked" | undefined,
+  connector: Connector = sampleConnector(),
+  change: Partial<Joint> = {},
+) {
+  const joint = sampleJoint({
+    conductors: [sampleConductor(conductor)],
+    circuit: { voltageV: 480, sets: 1, ...circuit },
+    equipment: { tag: "P-1", ...(terminal === undefined ? {} : { terminalTemperature: terminal }) },
+    ...change,
+  });
+  return terminalTemperature.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+/** Conductors spliced or tapped; the terminals stand at their ends. */
+function spliced(
+  fn: "splice" | "tap",
+  conductors: readonly Partial<ConductorGroup>[],
+  circuit: Partial<Circuit>,
+  connector: Connector = sampleConnector({ mounting: { kind: "free" } }),
+  change: Partial<Joint> = {},
+) {
+  const { equipment: _none, ...joint } = sampleJoint({
+    function: fn,
+    conductors: conductors.map((one) => sampleConductor(one)),
+    circuit: { voltageV: 480, sets: 1, ...circuit },
+    ...change,
+  });
+  return terminalTemperature.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+const device = (ratingA: number) => ({ kind: "device", ratingA }) as const;
+
+describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C))", () => {
+  // published: Table 310.16, 250 kcmil aluminum, 75 C: 205 A
+  test.each([
+    [204, "pass"],
+    [205, "pass"],
+    [206, "fail"],
+    [218, "fail"],
+  ] as const)("a load of %d A through a splice marked AL7CU on 250 kcmil aluminum: %s", (loadA, outcome) => {
+    const connector = sampleConnector({ mounting: { kind: "free" }, metalMarking: "AL7CU" });
+    const finding = spliced(
+      "splice",
+      [{ count: 2, metal: "aluminum", size: "250 kcmil", stranding: "compact", insulation: "XHHW-2" }],
+      { loadA, endTerminalTemperature: cel(90) },
+      connector,
+    );
+    expect(finding.outcome).toBe(outcome);
+    if (outcome === "fail")
+      expect(finding).toMatchObject({
+        required: `${String(loadA)} A at 75 C`,
+        offered: "205 A at 75 C",
+        cite: { locator: "110.14(C)(2)" },
+      });
+  });
+
+  // published: Table 310.16, 3 AWG copper: 85 A at 60 C, 100 A at 75 C; 110.14(C)(1)(a) gives 60 C to unmarked equipment
+  test("a 90 C lug does not raise an unmarked 100 A switch", () => {
+    const finding = landed({ size: "3 AWG" }, { loadA: 92, protection: device(100) }, "unmarked");
+    expect(finding).toMatchObject({
+      outcome: "fail",
+      required: "92 A at 60 C",
+      offered: "85 A at 60 C",
+      cite: { locator: "110.14(C)(1)(a)" },
+      fix: "2 AWG copper (95 A at 60 C); or terminals and connector rated 75 C with 3 AWG copper (100 A at 75 C)",
+    });
+    expect(finding).toHaveProperty(
+      "steps",
+      expect.arrayContaining([expect.objectContaining({ kind: "assumed", value: 60 })]),
+    );
+  });
+  test("the same switch marked 75 C takes the load", () => {
+    expect(landed({ size: "3 AWG" }, { loadA: 92, protection: device(100) }, cel(75)).outcome).toBe("pass");
+  });
+  test("a rating in Fahrenheit counts the same: 167 degF is 75 C", () => {
+    // hand: (167 - 32) x 5 / 9 = 75
+    expect(landed({ size: "3 AWG" }, { loadA: 100 }, { value: 167, unit: "degF" }).outcome).toBe("pass");
+    expect(landed({ size: "3 AWG" }, { loadA: 100 }, { value: 166, unit: "degF" }).outcome).toBe("fail");
+  });
+
+  // published: Table 310.16, 1/0 AWG copper 125 A at 60 C and 150 A at 75 C; 1 AWG copper 110 A at 60 C and 130 A at 75 C
+  test.each([
+    ["1/0 AWG", 99, 125, "pass"],
+    ["1/0 AWG", 100, 126, "fail"],
+    ["1/0 AWG", 101, 126, "pass"],
+    ["1/0 AWG", 101, 150, "pass"],
+    ["1/0 AWG", 101, 151, "fail"],
+    ["1 AWG", 101, 110, "pass"],
+    ["1 AWG", 101, 111, "fail"],
+  ] as const)("unmarked terminal, %s on a circuit of %d A, load %d A: %s", (size, ratingA, loadA, outcome) => {
+    expect(landed({ size }, { loadA, protection: device(ratingA) }, "unmarked").outcome).toBe(outcome);
+  });
+  test("an unmarked terminal on a circuit of unknown rating is judged by the load where that is over 100 A", () => {
+    const service = { kind: "service" } as const;
+    expect(landed({ size: "1/0 AWG" }, { loadA: 150, protection: service }, "unmarked").outcome).toBe("pass");
+    expect(landed({ size: "1/0 AWG" }, { loadA: 151, protection: service }, "unmarked").outcome).toBe("fail");
+    // published: 100 A is within 125 A at 60 C already, so nothing is asked
+    expect(landed({ size: "1/0 AWG" }, { loadA: 100, protection: service }, "unmarked").outcome).toBe("pass");
+  });
+
+  // published: Table 310.16, 12 AWG copper 20, 25 and 30 A at 60, 75 and 90 C
+  test.each([
+    [20, "pass"],
+    [21, "missing"],
+    [30, "missing"],
+    [31, "fail"],
+  ] as const)("an unknown terminal rating is asked for only where it decides: %d A is %s", (loadA, outcome) => {
+    const finding = landed({ size: "12 AWG" }, { loadA }, undefined);
+    expect(finding.outcome).toBe(outcome);
+    if (outcome === "missing")
+      expect(finding).toMatchObject({ missing: [{ path: "joint/equipment/terminalTemperature" }] });
+  });
+  test("for a splice the rating at the ends is asked for", () => {
+    expect(spliced("splice", [{ size: "12 AWG", count: 2 }], { loadA: 25 })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/circuit/endTerminalTemperature" }],
+    });
+    expect(spliced("splice", [{ size: "12 AWG", count: 2 }], { loadA: 9.5 }).outcome).toBe("pass");
+  });
+
+  // published: Table 310.16, 3/0 AWG copper 165, 200 and 225 A at 60, 75 and 90 C
+  test("an unmarked pressure connector counts as 75 C, an unknown one is asked about where it decides", () => {
+    expect(landed({}, { loadA: 200 }, cel(90), unratedConnector({ temperature: "unmarked" })).outcome).toBe("pass");
+    expect(landed({}, { loadA: 201 }, cel(90), unratedConnector({ temperature: "unmarked" })).outcome).toBe("fail");
+    expect(landed({}, { loadA: 165 }, cel(90), unratedConnector()).outcome).toBe("pass");
+    expect(landed({}, { loadA: 166 }, cel(90), unratedConnector())).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "connector/temperature" }],
+    });
+    expect(landed({}, { loadA: 226 }, cel(90), unratedConnector()).outcome).toBe("fail");
+  });
+  test("an unmarked twist-on has no default", () => {
+    const twistOn = unratedConnector({ construction: "twist-on", temperature: "unmarked", mounting: { kind: "free" } });
+    expect(landed({}, { loadA: 200 }, cel(90), twistOn).outcome).toBe("missing");
+  });
+  test("a terminal that belongs to its equipment has the equipment's rating", () => {
+    const own = unratedConnector({ mounting: { kind: "integral" }, temperature: "unmarked" });
+    expect(landed({}, { loadA: 200 }, cel(75), own).outcome).toBe("pass");
+    expect(landed({}, { loadA: 201 }, cel(75), own).outcome).toBe("fail");
+  });
+  test("of a printed rating and a marking the lower counts", () => {
+    const connector = sampleConnector({ temperature: cel(90), metalMarking: "AL7CU" });
+    expect(landed({}, { loadA: 201 }, cel(90), connector).outcome).toBe("fail");
+  });
+  test("a weld adds no limit", () => {
+    const weld = unratedConnector({ construction: "weld", temperature: "unmarked", mounting: { kind: "free" } });
+    expect(landed({}, { loadA: 225 }, cel(90), weld).outcome).toBe("pass");
+  });
+  test("below 60 C there is no column", () => {
+    expect(landed({}, { loadA: 1 }, cel(59))).toMatchObject({ outcome: "fail", fix: "parts rated 60 C or more" });
+    expect(landed({}, { loadA: 1 }, cel(60)).outcome).toBe("pass");
+  });
+  test.each([
+    [74.9, 165, "pass"],
+    [74.9, 166, "fail"],
+    [75, 166, "pass"],
+    [89.9, 201, "fail"],
+    [90, 201, "pass"],
+  ] as const)("a part rated %d C under %d A: %s", (ratingC, loadA, outcome) => {
+    // published: the column is the largest that is not above the rating
+    expect(landed({}, { loadA }, cel(ratingC)).outcome).toBe(outcome);
+  });
+
+  // published: Table 310.16, 600 kcmil aluminum 340 A at 75 C; hand: 5 x 340 = 1700
+  test.each([
+    [1700, "pass"],
+    [1701, "fail"],
+  ] as const)("five sets of 600 kcmil aluminum under %d A: %s", (loadA, outcome) => {
+    const aluminum = { metal: "aluminum", size: "600 kcmil", stranding: "compact", insulation: "XHHW-2" } as const;
+    expect(landed(aluminum, { loadA, sets: 5 }, cel(75)).outcome).toBe(outcome);
+  });
+  // published: copper-clad aluminum is read in the aluminum columns: 12 AWG 15 A at 60 C
+  test("copper-clad aluminum carries what aluminum does", () => {
+    expect(landed({ metal: "copper-clad-aluminum", size: "12 AWG" }, { loadA: 15 }, cel(60)).outcome).toBe("pass");
+    expect(landed({ metal: "copper-clad-aluminum", size: "12 AWG" }, { loadA: 16 }, cel(60)).outcome).toBe("fail");
+  });
+
+  // hand: 1.25 x 160 + 0 = 200; 1.25 x 160.8 = 201; 3/0 AWG copper carries 200 A at 75 C
+  test.each([
+    [160, 0, "pass"],
+    [160, 0.1, "fail"],
+    [152, 10, "pass"],
+    [160.8, 0, "fail"],
+  ] as const)("continuous %d A and %d A otherwise: %s", (continuousLoadA, nonContinuousLoadA, outcome) => {
+    expect(landed({}, { continuousLoadA, nonContinuousLoadA }, cel(75)).outcome).toBe(outcome);
+  });
+  test("half a load is asked to be made whole, a load given twice is not believed", () => {
+    expect(landed({}, { continuousLoadA: 100 }, cel(75))).toMatchObject({
+      missing: [{ path: "joint/circuit/nonContinuousLoadA" }],
+    });
+    expect(landed({}, { nonContinuousLoadA: 100 }, cel(75))).toMatchObject({
+      missing: [{ path: "joint/circuit/continuousLoadA" }],
+    });
+    expect(landed({}, { loadA: 100, continuousLoadA: 90 }, cel(75))).toMatchObject({
+      missing: [{ path: "joint/circuit/loadA" }],
+    });
+  });
+  test("a load that is not given is asked for on a phase and not on a neutral", () => {
+    expect(landed({}, {}, cel(75))).toMatchObject({ outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] });
+    expect(landed({}, {}, cel(75), sampleConnector(), { role: "neutral" }).outcome).toBe("not-applicable");
+    expect(landed({}, { loadA: 201 }, cel(75), sampleConnector(), { role: "neutral" }).outcome).toBe("fail");
+  });
+  test("a load that is not a number never passes", () => {
+    expect(landed({}, { loadA: Number.NaN }, cel(75)).outcome).toBe("fail");
+  });
+
+  test("insulation limits too: TW stands 60 C, XHHW 90 C dry and 75 C wet", () => {
+    // regression: the insulation table is from memory; 165 A at 60 C, 200 A at 75 C, 225 A at 90 C are published
+    expect(landed({ insulation: "TW" }, { loadA: 166 }, cel(90)).outcome).toBe("fail");
+    const wet = { place: { location: "wet" } } as const;
+    expect(landed({ insulation: "XHHW" }, { loadA: 225 }, cel(90)).outcome).toBe("pass");
+    expect(landed({ insulation: "XHHW" }, { loadA: 201 }, cel(90), sampleConnector(), wet).outcome).toBe("fail");
+    expect(
+      landed({ insulation: "XHHW" }, { loadA: 201 }, cel(90), sampleConnector(), { place: { location: "concrete" } })
+        .outcome,
+    ).toBe("fail");
+  });
+  test("insulation that may not be used in the place is refused", () => {
+    const wet = { place: { location: "direct-burial" } } as const;
+    expect(landed({ insulation: "THHN" }, { loadA: 10 }, cel(75), sampleConnector(), wet)).toMatchObject({
+      outcome: "fail",
+      offered: "THHN",
+      cite: { locator: "Table 310.4(1)" },
+    });
+  });
+  test("a handhole counts as wet whatever was said", () => {
+    const inHandhole = { equipment: { tag: "HH-1", kind: "handhole", terminalTemperature: cel(75) } } as const;
+    expect(landed({ insulation: "THHN" }, { loadA: 10 }, undefined, sampleConnector(), inHandhole).outcome).toBe(
+      "fail",
+    );
+  });
+  test("an unknown place is asked for only where the insulation is not rated alike everywhere", () => {
+    const { place: _place, ...placeless } = sampleJoint({
+      circuit: { sets: 1, loadA: 201 },
+      equipment: { tag: "P-1", terminalTemperature: cel(90) },
+    });
+    const check = (insulation: ConductorGroup["insulation"]) =>
+      terminalTemperature.check(
+        sampleSubject({ ...placeless, conductors: [sampleConductor({ insulation })] }),
+        nfpa70Edition2023,
+      );
+    expect(check("THWN-2").outcome).toBe("pass");
+    expect(check("XHHW")).toMatchObject({ outcome: "missing", missing: [{ path: "joint/place/location" }] });
+    expect(check("THHN")).toMatchObject({ outcome: "missing", missing: [{ path: "joint/place/location" }] });
+    expect(check("TW").outcome).toBe("fail");
+  });
+  test("insulation of another kind needs its own rating", () => {
+    expect(landed({ insulation: "other" }, { loadA: 200 }, cel(75))).toMatchObject({
+      missing: [{ path: "joint/conductors/0/insulationRating" }],
+    });
+    expect(landed({ insulation: "other", insulationRating: cel(90) }, { loadA: 200 }, cel(75)).outcome).toBe("pass");
+    expect(landed({ insulation: "other", insulationRating: cel(60) }, { loadA: 200 }, cel(75)).outcome).toBe("fail");
+  });
+
+  test("sizes that the table does not have are asked about, not converted", () => {
+    for (const change of [{ size: "35 mm2" }, { size: "5 AWG" }, { size: "14 AWG", metal: "aluminum" }] as const)
+      expect(landed(change, { loadA: 1 }, cel(75))).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: "joint/conductors/0/size" }],
+      });
+  });
+
+  // published: 12 AWG copper 20 A at 60 C; the motor's own 14 AWG leads are not judged
+  test("leads of listed equipment are not judged", () => {
+    const lead = { size: "14 AWG", insulation: "equipment-lead" } as const;
+    expect(spliced("splice", [{ size: "12 AWG" }, lead], { loadA: 20 }).outcome).toBe("pass");
+    expect(spliced("splice", [lead, { size: "16 AWG", insulation: "fixture-wire" }], { loadA: 20 }).outcome).toBe(
+      "not-applicable",
+    );
+  });
+  test("every conductor of a splice is judged, and the smallest decides", () => {
+    // published: at 75 C 2 AWG copper carries 115 A, 4 AWG copper 85 A
+    const pair = [{ size: "2 AWG" }, { size: "4 AWG" }] as const;
+    expect(spliced("splice", pair, { loadA: 85, endTerminalTemperature: cel(75) })).toMatchObject({
+      outcome: "pass",
+      offered: "85 A at 75 C",
+    });
+    expect(spliced("splice", pair, { loadA: 86, endTerminalTemperature: cel(75) })).toMatchObject({
+      outcome: "fail",
+      offered: "85 A at 75 C",
+    });
+  });
+  test("in a tap the conductor that runs through is not judged by the tap's load", () => {
+    const tap = [
+      { size: "10 AWG", duty: "run" },
+      { size: "2 AWG", duty: "tap" },
+    ] as const;
+    expect(spliced("tap", tap, { loadA: 95 }).outcome).toBe("pass");
+    expect(spliced("tap", [{ duty: "run" }], { loadA: 1 })).toMatchObject({
+      missing: [{ path: "joint/conductors/0/duty" }],
+    });
+  });
+  test("a failure beats a missing fact", () => {
+    // published: 12 AWG copper carries 30 A in its highest column
+    expect(spliced("splice", [{ size: "35 mm2" }, { size: "12 AWG" }], { loadA: 31 }).outcome).toBe("fail");
+  });
+  test("grounding conductors are not judged", () => {
+    expect(landed({}, {}, undefined, sampleConnector(), { role: "equipment-ground" }).outcome).toBe("not-applicable");
+  });
+  test("the clauses are those of the edition asked", () => {
+    const subject = sampleSubject(sampleJoint());
+    expect(terminalTemperature.check(subject, nfpa70Edition2017)).toMatchObject({
+      outcome: "pass",
+      cite: { edition: "2017" },
+    });
+  });
+});

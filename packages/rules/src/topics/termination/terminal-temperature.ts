@@ -1,0 +1,244 @@
+import {
+  amperesText,
+  conductorText,
+  isBuildingWire,
+  smallestSizeCarrying,
+  temperatureColumn,
+} from "../../core/conductor-ampacity.js";
+import type { Edition } from "../../core/edition.js";
+import type { CheckFinding, Step } from "../../core/finding.js";
+import type { Joint } from "../../core/joint.js";
+import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import {
+  type Bound,
+  type ConductorLimit,
+  conductorLimit,
+  decideLimit,
+  governingRating,
+  isAsked,
+  type LimitDecision,
+  writeAmpacity,
+  writeKnownRatings,
+  writeLimit,
+  writeLoad,
+} from "../../core/termination-limit.js";
+import { Worksheet } from "../../core/worksheet.js";
+
+const ID = "terminal-temperature";
+
+/**
+ * Does the conductor carry its load at the temperature that the lowest rated part of the joint stands?
+ *
+ * NFPA 70 110.14(C) (2017, 2020, 2023), in our words: the ampacity is read in the temperature column of the weakest
+ * of insulation, connector and terminal, never in a higher one because a single part stands more. 215.2(A)(1): the
+ * load counts its continuous part at 125 %. Amperes; conductors in parallel count together; equal is allowed.
+ * Worked: 250 kcmil aluminum through a splice marked AL7CU: 75 C, 205 A; a load of 218 A is refused although the 90 C
+ * column says 230 A.
+ * In a tap only the conductors that leave are judged: the load given is theirs. Leads of listed equipment, fixture
+ * wire and bare conductors are not judged by this table. Neutrals are judged where their load is given.
+ * Silent: correction for the surroundings and adjustment for bundling belong to the run, not to the joint.
+ */
+export const terminalTemperature: Rule = {
+  id: ID,
+  title: "Ampacity at the temperature of the termination",
+  clauses: [
+    "lowestTemperature",
+    "terminalsTo100A",
+    "terminalsOver100A",
+    "separateConnectors",
+    "feederLoad",
+    "temperatureMark",
+  ],
+  needs: [
+    "joint/circuit/loadA",
+    "joint/equipment/terminalTemperature",
+    "joint/circuit/endTerminalTemperature",
+    "connector/temperature",
+    "connector/metalMarking",
+    "joint/conductors/0/insulation",
+    "joint/place/location",
+  ],
+  cannotSee:
+    "surroundings above 30 C and more than three current-carrying conductors together, which lower the ampacity of the run",
+  check(subject, edition) {
+    const { joint } = subject;
+    if (joint.role !== "phase" && joint.role !== "neutral")
+      return notApplicable(ID, "a grounding or bonding conductor carries no load current");
+    const judged = judgedGroups(joint);
+    if (typeof judged === "string") return notApplicable(ID, judged);
+    const worksheet = new Worksheet();
+    const cite = edition.clauses.lowestTemperature;
+    if (judged.length === 0)
+      return asking(
+        ID,
+        worksheet,
+        "joint/conductors/0/duty",
+        "Every conductor of the tap is said to run through, so which one leaves is not known.",
+        {
+          cite,
+          required: "the conductor that leaves the tap",
+        },
+      );
+    const limits: ConductorLimit[] = [];
+    for (const group of judged) {
+      const limit = conductorLimit(subject, group, edition);
+      if (limit !== undefined) limits.push(limit);
+    }
+    const unfit = limits.find((limit) => limit.unfit !== undefined);
+    if (unfit !== undefined) return refuseInsulation(subject, worksheet, unfit, edition);
+    const load = writeLoad(worksheet, joint.circuit, edition);
+    if (isAsked(load)) {
+      if (joint.role === "neutral" && isWithoutLoad(joint))
+        return notApplicable(
+          ID,
+          "the load of the neutral is not given, and a neutral need not carry that of the phases",
+        );
+      return asking(ID, worksheet, load.path, load.because, { cite, required: "ampacity for the load" });
+    }
+    return judge(subject, worksheet, limits, load, edition);
+  },
+};
+
+/** Indexes of the groups that carry the load given, or why there is none. */
+function judgedGroups(joint: Joint): readonly number[] | string {
+  const groups: number[] = [];
+  let anyWire = false;
+  joint.conductors.forEach((conductor, group) => {
+    if (!isBuildingWire(conductor)) return;
+    anyWire = true;
+    if (joint.function !== "tap" || conductor.duty !== "run") groups.push(group);
+  });
+  return anyWire
+    ? groups
+    : "leads of listed equipment, fixture wire and bare conductors are not sized from the building-wire table";
+}
+
+function isWithoutLoad({ circuit }: Joint): boolean {
+  return (
+    circuit?.loadA === undefined && circuit?.continuousLoadA === undefined && circuit?.nonContinuousLoadA === undefined
+  );
+}
+
+/** A failure of any conductor decides; then a missing fact; only then do all pass. */
+function judge(
+  subject: JointSubject,
+  worksheet: Worksheet,
+  limits: readonly ConductorLimit[],
+  load: Step,
+  edition: Edition,
+): CheckFinding {
+  const neededA = typeof load.value === "number" ? load.value : Number.NaN;
+  let asked: { readonly limit: ConductorLimit; readonly decision: LimitDecision } | undefined;
+  for (const limit of limits) {
+    const decision: LimitDecision =
+      limit.outsideTable === undefined
+        ? decideLimit(limit, edition, (amperes) => amperes >= neededA)
+        : {
+            path: `joint/conductors/${String(limit.group)}/size`,
+            because: `${limit.outsideTable}, so what this conductor may carry is not known.`,
+          };
+    if (decision === "fail") return settle(subject, worksheet, [limit], load, neededA, "high", edition);
+    if (decision !== "pass") asked ??= { limit, decision };
+  }
+  if (asked !== undefined && typeof asked.decision === "object") {
+    writeKnownRatings(worksheet, subject, asked.limit);
+    return asking(ID, worksheet, asked.decision.path, asked.decision.because, {
+      cite: edition.clauses.lowestTemperature,
+      required: `${amperesText(neededA)} for the load`,
+      offered: offeredBetween(asked.limit),
+    });
+  }
+  return settle(subject, worksheet, limits, load, neededA, "low", edition);
+}
+
+function settle(
+  subject: JointSubject,
+  worksheet: Worksheet,
+  limits: readonly ConductorLimit[],
+  load: Step,
+  neededA: number,
+  bound: Bound,
+  edition: Edition,
+): CheckFinding {
+  const { lowestTemperature } = edition.clauses;
+  const compared: Step[] = [];
+  let tightest: ConductorLimit | undefined;
+  let holds = true;
+  for (const limit of limits) {
+    const limitStep = writeLimit(worksheet, subject, limit, bound, edition);
+    const ampacity = writeAmpacity(worksheet, limit, bound, limitStep, edition);
+    holds = worksheet.compare("the ampacity carries the load", ampacity, ">=", load, lowestTemperature) && holds;
+    compared.push(worksheet.last);
+    if (tightest === undefined || carriedA(limit, bound) < carriedA(tightest, bound)) tightest = limit;
+  }
+  if (tightest === undefined) throw new Error("no conductor was judged");
+  if (compared.length > 1)
+    worksheet.conclude(
+      "every conductor carries the load",
+      holds ? "pass" : "fail",
+      compared,
+      "the smallest conductor decides",
+      lowestTemperature,
+    );
+  const limitC = bound === "low" ? tightest.lowC : tightest.highC;
+  const governing = governingRating(tightest, bound);
+  const carried = `${conductorText(tightest.sets, tightest.conductor.size, tightest.conductor.metal)} carries ${amperesText(carriedA(tightest, bound))} at ${columnText(limitC)}`;
+  const why = governing === undefined ? "" : ` (${governing.text})`;
+  return settled(ID, worksheet, {
+    sentence: holds
+      ? `${carried}${why}, enough for the load of ${amperesText(neededA)}.`
+      : `${carried}${why}, less than the load of ${amperesText(neededA)}.`,
+    cite: governing?.cite ?? lowestTemperature,
+    required: `${amperesText(neededA)} at ${columnText(limitC)}`,
+    offered: `${amperesText(carriedA(tightest, bound))} at ${columnText(limitC)}`,
+    fix: holds ? "" : fixFor(tightest, limitC, neededA, edition),
+  });
+}
+
+function refuseInsulation(
+  subject: JointSubject,
+  worksheet: Worksheet,
+  limit: ConductorLimit,
+  edition: Edition,
+): CheckFinding {
+  const why = limit.unfit ?? "";
+  const step = writeLimit(worksheet, subject, limit, "high", edition);
+  worksheet.conclude("the insulation may be used in this place", "fail", [step], why, edition.clauses.insulationTypes);
+  return settled(ID, worksheet, {
+    sentence: `The ${limit.conductor.size} conductor has no rating here: ${why}.`,
+    cite: edition.clauses.insulationTypes,
+    required: "insulation rated for the place",
+    offered: limit.conductor.insulation,
+    fix: "a conductor whose insulation is rated for this place",
+  });
+}
+
+function carriedA(limit: ConductorLimit, bound: Bound): number {
+  return bound === "low" ? limit.lowA : limit.highA;
+}
+
+function columnText(limitC: number): string {
+  const column = temperatureColumn(limitC);
+  return column === undefined ? `${String(limitC)} C, below every column` : `${String(column)} C`;
+}
+
+function offeredBetween({ lowA, highA, outsideTable }: ConductorLimit): string {
+  return outsideTable === undefined ? `${amperesText(lowA)} to ${amperesText(highA)}` : "not known";
+}
+
+/** The smallest size that serves, and parts of a higher rating where those alone would do. */
+function fixFor(
+  { conductor, sets, sources }: ConductorLimit,
+  limitC: number,
+  neededA: number,
+  edition: Edition,
+): string {
+  const column = temperatureColumn(limitC);
+  if (column === undefined) return "parts rated 60 C or more";
+  const size = smallestSizeCarrying(edition, conductor.metal, column, sets, neededA) ?? "more conductors in parallel";
+  const insulated = sources.every((source) => source.part !== "insulation" || source.highC >= 75);
+  const at75 = smallestSizeCarrying(edition, conductor.metal, 75, sets, neededA);
+  return column === 60 && insulated && at75 !== undefined && at75 !== size
+    ? `${size}; or terminals and connector rated 75 C with ${at75}`
+    : size;
+}
