@@ -1,0 +1,81 @@
+import { describe, expect, test } from "vitest";
+import type { Connector } from "../../core/connector.js";
+import type { Edition } from "../../core/edition.js";
+import type { Joint } from "../../core/joint.js";
+import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import {
+  sampleConductor,
+  sampleConnector,
+  sampleJoint,
+  sampleOpening,
+  sampleSubject,
+} from "../../samples/sample-joint.js";
+import { dutiesOnSite } from "./duties-on-site.js";
+
+function duties(joint: Partial<Joint> = {}, connector: Partial<Connector> = {}, edition: Edition = nfpa70Edition2023) {
+  return dutiesOnSite(sampleSubject(sampleJoint(joint), sampleConnector(connector)), edition);
+}
+
+const keys = (...facts: Parameters<typeof duties>) => duties(...facts).map((one) => one.duty);
+const sentence = (duty: string, ...facts: Parameters<typeof duties>) =>
+  duties(...facts).find((one) => one.duty === duty)?.sentence;
+
+describe("duties on site", () => {
+  test("a set-screw lug in a panel has them all, in the order of the work", () => {
+    expect(keys()).toEqual([
+      "de-energize",
+      "strip-without-nicking",
+      "insert-fully",
+      "tighten-once",
+      "measure-bending-space",
+      "mark-and-record",
+      "close-up",
+    ]);
+  });
+  test("each has a clause or says that it is common practice", () => {
+    for (const { cite } of duties())
+      expect(cite.locator !== "" || cite.standard.startsWith("common practice")).toBe(true);
+  });
+  test("tightening follows the edition", () => {
+    expect(sentence("tighten-once")).toContain("approved means");
+    expect(sentence("tighten-once", {}, {}, nfpa70Edition2017)).toContain("calibrated torque tool");
+  });
+  test("nothing is tightened where all is pressed, sprung or turned by hand; pads and pins are", () => {
+    const pressed = { construction: "compression", screws: [] } as const;
+    expect(keys({}, pressed)).not.toContain("tighten-once");
+    expect(keys({}, { construction: "twist-on", screws: [{ id: "main", drive: { kind: "hand" } }] })).not.toContain(
+      "tighten-once",
+    );
+    expect(keys({}, { ...pressed, mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } } })).toContain(
+      "tighten-once",
+    );
+    expect(keys({}, { ...pressed, pin: { size: "1/0 AWG", metal: "copper" } })).toContain("tighten-once");
+  });
+  test("bare conductors and piercing connectors are not stripped", () => {
+    expect(keys({ conductors: [sampleConductor({ insulation: "bare" })] })).not.toContain("strip-without-nicking");
+    expect(keys({}, { construction: "insulation-piercing" })).not.toContain("strip-without-nicking");
+  });
+  test("the strip length is never guessed", () => {
+    expect(sentence("strip-without-nicking")).toContain("in the connector's instructions");
+    const known = { openings: [sampleOpening({ stripLength: { value: 1, unit: "in" } })] } as const;
+    expect(sentence("strip-without-nicking", {}, known)).toContain("Strip to the length given");
+  });
+
+  // hand: the duty begins at 4 AWG, by area
+  test.each([
+    ["6 AWG", false],
+    ["4 AWG", true],
+    ["3 AWG", true],
+    ["16 mm2", false],
+    ["25 mm2", true],
+  ])("bending space not given, %s: %j", (size, measured) => {
+    expect(keys({ conductors: [sampleConductor({ size })] }).includes("measure-bending-space")).toBe(measured);
+  });
+  test("no bending duty where it was given, in a splice, or at an electrode", () => {
+    const bending = { entry: "opposite", available: { value: 10, unit: "in" }, wiresPerTerminal: 1 } as const;
+    expect(keys({ equipment: { tag: "P-1", bending } })).not.toContain("measure-bending-space");
+    expect(keys({ function: "splice" })).not.toContain("measure-bending-space");
+    expect(keys({ role: "electrode-conductor" })).not.toContain("measure-bending-space");
+  });
+});
