@@ -1,7 +1,8 @@
 // Who may import whom. Every rule says what to do instead, and tests/architecture plants one violation of each.
-// The direction is core <- topics <- rulesets <- index inside the rules library, and rules <- api outside it.
+// The direction is core <- topics <- rulesets <- index inside the rules library, and rules <- stock <- api outside it.
 
 const rules = "^packages/rules/src";
+const stock = "^packages/stock/src";
 const api = "^apps/api/src";
 // Topics that put other topics together; each of the rest answers one question.
 const combining = "joint|selection|schedule";
@@ -87,8 +88,8 @@ module.exports = {
       name: "samples-are-for-tests",
       severity: "error",
       comment: "A sample joint is made up for tests: an answer rests on what was asked, never on a sample.",
-      from: { path: "^(packages|apps)/", pathNot: [test, `${rules}/samples/`] },
-      to: { path: `${rules}/samples/` },
+      from: { path: "^(packages|apps)/", pathNot: [test, "/samples/"] },
+      to: { path: `(${rules}|${stock})/samples/` },
     },
     {
       name: "front-door-comes-last",
@@ -96,6 +97,21 @@ module.exports = {
       comment: "The front door is for those outside: inside the library import the file that has it.",
       from: { path: `${rules}/[^/]+/` },
       to: { path: `${rules}/[^/]+\\.ts$` },
+    },
+    {
+      name: "stock-uses-rules-only",
+      severity: "error",
+      comment:
+        "Stock decides from plain data: take what is needed as an argument, or import the rules library by its name.",
+      from: { path: `${stock}/`, pathNot: [test, `${stock}/samples/`] },
+      to: { path: "^(packages|apps|data|tests)/", pathNot: [`${stock}/`, `${rules}/index\\.ts$`] },
+    },
+    {
+      name: "one-file-knows-the-solver",
+      severity: "error",
+      comment: "Ask the Solver interface: only highs-solve.mjs knows which solver stands behind it.",
+      from: { path: "^(packages|apps)/", pathNot: [test, `${stock}/solver/highs-solve\\.mjs$`] },
+      to: { path: "(^|node_modules/)highs(/|$)" },
     },
     {
       name: "routes-reach-services",
