@@ -54,7 +54,7 @@ export interface Calculation<Question> {
   readonly answer: (question: Question, basis: Basis, edition: Edition) => CalculationFinding;
 }
 
-interface AnswerText {
+export interface AnswerText {
   readonly sentence: string;
   readonly cite: Citation;
   /** Named results by step; the main one, which must be the last step, first. */
