@@ -17,6 +17,8 @@ import type { ConductorGroup } from "./conductor.js";
 import {
   ampacityA,
   ampacityCell,
+  amperesText,
+  conductorText,
   type InsulationPlace,
   insulationCell,
   insulationPlace,
@@ -26,10 +28,10 @@ import { parseSize } from "./conductor-size.js";
 import type { Construction } from "./connector.js";
 import type { Edition } from "./edition.js";
 import { divide, type Exact, exactOf, multiply, subtract } from "./exact.js";
-import type { Step } from "./finding.js";
+import type { CheckFinding, Step } from "./finding.js";
 import type { Circuit, Joint } from "./joint.js";
 import { celsius, type Temperature } from "./quantity.js";
-import type { JointSubject } from "./rule.js";
+import { type JointSubject, settled } from "./rule.js";
 import { type Cell, cellAt, isRefused } from "./table.js";
 import type { NumberStep, Worksheet } from "./worksheet.js";
 
@@ -166,7 +168,7 @@ export function writeLimit(
   const uses = limit.sources.map((source) => writeSource(worksheet, subject, limit, source, bound));
   return worksheet.conclude(
     "temperature limit of the conductor at this joint",
-    bound === "low" ? limit.lowC : limit.highC,
+    limitAt(limit, bound),
     uses,
     "the lowest rated part limits the conductor",
     edition.clauses.lowestTemperature,
@@ -188,7 +190,7 @@ export function writeAmpacity(
   limitStep: Step,
   edition: Edition,
 ): Step {
-  const limitC = bound === "low" ? limit.lowC : limit.highC;
+  const limitC = limitAt(limit, bound);
   const column = temperatureColumn(limitC);
   if (column === undefined) {
     return worksheet.conclude(
@@ -232,41 +234,102 @@ export function governingRating(
   limit: ConductorLimit,
   bound: Bound,
 ): { readonly cite: Citation; readonly text: string } | undefined {
-  const limitC = bound === "low" ? limit.lowC : limit.highC;
+  const limitC = limitAt(limit, bound);
   const source = limit.sources.find((one) => (bound === "low" ? one.lowC : one.highC) === limitC);
   return source === undefined
     ? undefined
     : { cite: source.cite, text: `${PART_TEXT[source.part]}: ${String(limitC)} C` };
 }
 
+/** "4/0 AWG aluminum carries 180 A at 75 C (the connector by its marking: 75 C)": how far the conductor may be loaded. */
+export function carriedText(limit: ConductorLimit, bound: Bound): string {
+  const { conductor, sets } = limit;
+  const governing = governingRating(limit, bound);
+  const carried = `${conductorText(sets, conductor.size, conductor.metal)} carries ${amperesText(carriedA(limit, bound))} at ${columnText(limit, bound)}`;
+  return governing === undefined ? carried : `${carried} (${governing.text})`;
+}
+
+/** The temperature column used: "75 C". */
+export function columnText(limit: ConductorLimit, bound: Bound): string {
+  const limitC = limitAt(limit, bound);
+  const column = temperatureColumn(limitC);
+  return column === undefined ? `${String(limitC)} C, below every column` : `${String(column)} C`;
+}
+
+/** The temperature limit at a bound, in degrees Celsius. */
+export function limitAt(limit: ConductorLimit, bound: Bound): number {
+  return bound === "low" ? limit.lowC : limit.highC;
+}
+
+/** Amperes of all sets at a bound. */
+export function carriedA(limit: ConductorLimit, bound: Bound): number {
+  return bound === "low" ? limit.lowA : limit.highA;
+}
+
+/** The refusal of insulation that has no rating in the place of the joint. */
+export function refuseInsulation(
+  rule: string,
+  worksheet: Worksheet,
+  subject: JointSubject,
+  limit: ConductorLimit,
+  edition: Edition,
+): CheckFinding {
+  const why = limit.unfit ?? "";
+  const cite = edition.clauses.insulationTypes;
+  const step = writeLimit(worksheet, subject, limit, "high", edition);
+  worksheet.conclude("the insulation may be used in this place", "fail", [step], why, cite);
+  return settled(rule, worksheet, {
+    sentence: `The ${limit.conductor.size} conductor may not be used here: ${why}.`,
+    cite,
+    required: "insulation rated for the place",
+    offered: limit.conductor.insulation,
+    fix: "a conductor whose insulation is rated for this place",
+  });
+}
+
+/** Why a conductor that the ampacity table does not have is asked about. */
+export function sizeOutsideTable({ group, outsideTable = "" }: ConductorLimit): AskedFact {
+  return {
+    path: `joint/conductors/${String(group)}/size`,
+    because: `${outsideTable}, so what this conductor may carry is not known.`,
+  };
+}
+
+/** The load for sizing in amperes, to the nearest double, or the fact that is missing. */
+export function loadForSizing(circuit: Circuit | undefined): number | AskedFact {
+  const { loadA, continuousLoadA, nonContinuousLoadA } = circuit ?? {};
+  if (loadA !== undefined)
+    return continuousLoadA === undefined && nonContinuousLoadA === undefined ? loadA : LOAD_GIVEN_TWICE;
+  if (continuousLoadA === undefined) return nonContinuousLoadA === undefined ? LOAD_MISSING : CONTINUOUS_MISSING;
+  return nonContinuousLoadA === undefined ? REST_MISSING : 1.25 * continuousLoadA + nonContinuousLoadA;
+}
+
 /** The load for sizing as a step, or the fact that is missing. */
 export function writeLoad(worksheet: Worksheet, circuit: Circuit | undefined, edition: Edition): Step | AskedFact {
-  const { loadA, continuousLoadA, nonContinuousLoadA } = circuit ?? {};
-  if (loadA !== undefined) {
-    if (continuousLoadA !== undefined || nonContinuousLoadA !== undefined)
-      return {
-        path: "joint/circuit/loadA",
-        because: "The load is given twice, for sizing and in its parts; one of them must go.",
-      };
-    return worksheet.given("load for sizing", loadA, "joint/circuit/loadA", "A");
-  }
-  if (continuousLoadA === undefined && nonContinuousLoadA === undefined)
-    return {
-      path: "joint/circuit/loadA",
-      because: "The load of the circuit is not given, so the ampacity cannot be compared with it.",
-    };
-  if (continuousLoadA === undefined)
-    return {
-      path: "joint/circuit/continuousLoadA",
-      because: "Only the non-continuous part of the load is given; say how much is continuous, if only 0 A.",
-    };
-  if (nonContinuousLoadA === undefined)
-    return {
-      path: "joint/circuit/nonContinuousLoadA",
-      because: "Only the continuous part of the load is given; say how much is not continuous, if only 0 A.",
-    };
-  return loadFromParts(worksheet, continuousLoadA, nonContinuousLoadA, edition);
+  const load = loadForSizing(circuit);
+  if (typeof load !== "number") return load;
+  const { loadA, continuousLoadA = 0, nonContinuousLoadA = 0 } = circuit ?? {};
+  return loadA === undefined
+    ? loadFromParts(worksheet, continuousLoadA, nonContinuousLoadA, edition)
+    : worksheet.given("load for sizing", loadA, "joint/circuit/loadA", "A");
 }
+
+const LOAD_MISSING: AskedFact = Object.freeze({
+  path: "joint/circuit/loadA",
+  because: "The load of the circuit is not given, so the ampacity cannot be compared with it.",
+});
+const LOAD_GIVEN_TWICE: AskedFact = Object.freeze({
+  path: "joint/circuit/loadA",
+  because: "The load is given twice, for sizing and in its parts; one of them must go.",
+});
+const CONTINUOUS_MISSING: AskedFact = Object.freeze({
+  path: "joint/circuit/continuousLoadA",
+  because: "Only the non-continuous part of the load is given; say how much is continuous, if only 0 A.",
+});
+const REST_MISSING: AskedFact = Object.freeze({
+  path: "joint/circuit/nonContinuousLoadA",
+  because: "Only the continuous part of the load is given; say how much is not continuous, if only 0 A.",
+});
 
 /** NFPA 70 215.2(A)(1): 125 % of the continuous load and the rest. Worked: 1.25 x 160 + 0 = 200 A. */
 function loadFromParts(worksheet: Worksheet, continuousLoadA: number, restA: number, edition: Edition): NumberStep {

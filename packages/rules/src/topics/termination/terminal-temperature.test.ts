@@ -44,13 +44,27 @@ function spliced(
   connector: Connector = sampleConnector({ mounting: { kind: "free" } }),
   change: Partial<Joint> = {},
 ) {
-  const { equipment: _none, ...joint } = sampleJoint({
+  const joint = sampleJoint({
     function: fn,
     conductors: conductors.map((one) => sampleConductor(one)),
     circuit: { voltageV: 480, sets: 1, ...circuit },
+    equipment: { tag: "JB-1", kind: "box" },
     ...change,
   });
   return terminalTemperature.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+/** A joint on 90 C terminals of which nobody said where it is. */
+function placeless(insulation: ConductorGroup["insulation"]): Joint {
+  return {
+    mark: "T-002",
+    function: "termination",
+    role: "phase",
+    quantity: 1,
+    conductors: [sampleConductor({ insulation })],
+    circuit: { sets: 1, loadA: 201 },
+    equipment: { tag: "P-1", terminalTemperature: cel(90) },
+  };
 }
 
 const device = (ratingA: number) => ({ kind: "device", ratingA }) as const;
@@ -255,15 +269,8 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
     );
   });
   test("an unknown place is asked for only where the insulation is not rated alike everywhere", () => {
-    const { place: _place, ...placeless } = sampleJoint({
-      circuit: { sets: 1, loadA: 201 },
-      equipment: { tag: "P-1", terminalTemperature: cel(90) },
-    });
     const check = (insulation: ConductorGroup["insulation"]) =>
-      terminalTemperature.check(
-        sampleSubject({ ...placeless, conductors: [sampleConductor({ insulation })] }),
-        nfpa70Edition2023,
-      );
+      terminalTemperature.check(sampleSubject(placeless(insulation)), nfpa70Edition2023);
     expect(check("THWN-2").outcome).toBe("pass");
     expect(check("XHHW")).toMatchObject({ outcome: "missing", missing: [{ path: "joint/place/location" }] });
     expect(check("THHN")).toMatchObject({ outcome: "missing", missing: [{ path: "joint/place/location" }] });

@@ -1,22 +1,22 @@
-import {
-  amperesText,
-  conductorText,
-  isBuildingWire,
-  smallestSizeCarrying,
-  temperatureColumn,
-} from "../../core/conductor-ampacity.js";
+import { amperesText, isBuildingWire, smallestSizeCarrying, temperatureColumn } from "../../core/conductor-ampacity.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import {
+  type AskedFact,
   type Bound,
   type ConductorLimit,
+  carriedA,
+  carriedText,
+  columnText,
   conductorLimit,
   decideLimit,
   governingRating,
   isAsked,
-  type LimitDecision,
+  limitAt,
+  refuseInsulation,
+  sizeOutsideTable,
   writeAmpacity,
   writeKnownRatings,
   writeLimit,
@@ -85,7 +85,7 @@ export const terminalTemperature: Rule = {
       if (limit !== undefined) limits.push(limit);
     }
     const unfit = limits.find((limit) => limit.unfit !== undefined);
-    if (unfit !== undefined) return refuseInsulation(subject, worksheet, unfit, edition);
+    if (unfit !== undefined) return refuseInsulation(ID, worksheet, subject, unfit, edition);
     const load = writeLoad(worksheet, joint.circuit, edition);
     if (isAsked(load)) {
       if (joint.role === "neutral" && isWithoutLoad(joint))
@@ -103,11 +103,11 @@ export const terminalTemperature: Rule = {
 function judgedGroups(joint: Joint): readonly number[] | string {
   const groups: number[] = [];
   let anyWire = false;
-  joint.conductors.forEach((conductor, group) => {
-    if (!isBuildingWire(conductor)) return;
+  for (const [group, conductor] of joint.conductors.entries()) {
+    if (!isBuildingWire(conductor)) continue;
     anyWire = true;
     if (joint.function !== "tap" || conductor.duty !== "run") groups.push(group);
-  });
+  }
   return anyWire
     ? groups
     : "leads of listed equipment, fixture wire and bare conductors are not sized from the building-wire table";
@@ -128,27 +128,35 @@ function judge(
   edition: Edition,
 ): CheckFinding {
   const neededA = typeof load.value === "number" ? load.value : Number.NaN;
-  let asked: { readonly limit: ConductorLimit; readonly decision: LimitDecision } | undefined;
+  let asked: { readonly limit: ConductorLimit; readonly fact: AskedFact } | undefined;
   for (const limit of limits) {
-    const decision: LimitDecision =
+    const decision =
       limit.outsideTable === undefined
         ? decideLimit(limit, edition, (amperes) => amperes >= neededA)
-        : {
-            path: `joint/conductors/${String(limit.group)}/size`,
-            because: `${limit.outsideTable}, so what this conductor may carry is not known.`,
-          };
-    if (decision === "fail") return settle(subject, worksheet, [limit], load, neededA, "high", edition);
-    if (decision !== "pass") asked ??= { limit, decision };
+        : sizeOutsideTable(limit);
+    if (decision === "fail") return settle(subject, worksheet, [limit], load, "high", edition);
+    if (decision !== "pass") asked ??= { limit, fact: decision };
   }
-  if (asked !== undefined && typeof asked.decision === "object") {
-    writeKnownRatings(worksheet, subject, asked.limit);
-    return asking(ID, worksheet, asked.decision.path, asked.decision.because, {
-      cite: edition.clauses.lowestTemperature,
-      required: `${amperesText(neededA)} for the load`,
-      offered: offeredBetween(asked.limit),
-    });
-  }
-  return settle(subject, worksheet, limits, load, neededA, "low", edition);
+  return asked === undefined
+    ? settle(subject, worksheet, limits, load, "low", edition)
+    : ask(subject, worksheet, asked.limit, asked.fact, neededA, edition);
+}
+
+function ask(
+  subject: JointSubject,
+  worksheet: Worksheet,
+  limit: ConductorLimit,
+  fact: AskedFact,
+  neededA: number,
+  edition: Edition,
+): CheckFinding {
+  writeKnownRatings(worksheet, subject, limit);
+  return asking(ID, worksheet, fact.path, fact.because, {
+    cite: edition.clauses.lowestTemperature,
+    required: `${amperesText(neededA)} for the load`,
+    offered:
+      limit.outsideTable === undefined ? `${amperesText(limit.lowA)} to ${amperesText(limit.highA)}` : "not known",
+  });
 }
 
 function settle(
@@ -156,7 +164,6 @@ function settle(
   worksheet: Worksheet,
   limits: readonly ConductorLimit[],
   load: Step,
-  neededA: number,
   bound: Bound,
   edition: Edition,
 ): CheckFinding {
@@ -167,7 +174,8 @@ function settle(
   for (const limit of limits) {
     const limitStep = writeLimit(worksheet, subject, limit, bound, edition);
     const ampacity = writeAmpacity(worksheet, limit, bound, limitStep, edition);
-    holds = worksheet.compare("the ampacity carries the load", ampacity, ">=", load, lowestTemperature) && holds;
+    const carries = worksheet.compare("the ampacity carries the load", ampacity, ">=", load, lowestTemperature);
+    holds &&= carries;
     compared.push(worksheet.last);
     if (tightest === undefined || carriedA(limit, bound) < carriedA(tightest, bound)) tightest = limit;
   }
@@ -180,50 +188,15 @@ function settle(
       "the smallest conductor decides",
       lowestTemperature,
     );
-  const limitC = bound === "low" ? tightest.lowC : tightest.highC;
-  const governing = governingRating(tightest, bound);
-  const carried = `${conductorText(tightest.sets, tightest.conductor.size, tightest.conductor.metal)} carries ${amperesText(carriedA(tightest, bound))} at ${columnText(limitC)}`;
-  const why = governing === undefined ? "" : ` (${governing.text})`;
+  const neededA = typeof load.value === "number" ? load.value : Number.NaN;
+  const column = columnText(tightest, bound);
   return settled(ID, worksheet, {
-    sentence: holds
-      ? `${carried}${why}, enough for the load of ${amperesText(neededA)}.`
-      : `${carried}${why}, less than the load of ${amperesText(neededA)}.`,
-    cite: governing?.cite ?? lowestTemperature,
-    required: `${amperesText(neededA)} at ${columnText(limitC)}`,
-    offered: `${amperesText(carriedA(tightest, bound))} at ${columnText(limitC)}`,
-    fix: holds ? "" : fixFor(tightest, limitC, neededA, edition),
+    sentence: `${carriedText(tightest, bound)}, ${holds ? "enough for" : "less than"} the load of ${amperesText(neededA)}.`,
+    cite: governingRating(tightest, bound)?.cite ?? lowestTemperature,
+    required: `${amperesText(neededA)} at ${column}`,
+    offered: `${amperesText(carriedA(tightest, bound))} at ${column}`,
+    fix: holds ? "" : fixFor(tightest, limitAt(tightest, bound), neededA, edition),
   });
-}
-
-function refuseInsulation(
-  subject: JointSubject,
-  worksheet: Worksheet,
-  limit: ConductorLimit,
-  edition: Edition,
-): CheckFinding {
-  const why = limit.unfit ?? "";
-  const step = writeLimit(worksheet, subject, limit, "high", edition);
-  worksheet.conclude("the insulation may be used in this place", "fail", [step], why, edition.clauses.insulationTypes);
-  return settled(ID, worksheet, {
-    sentence: `The ${limit.conductor.size} conductor has no rating here: ${why}.`,
-    cite: edition.clauses.insulationTypes,
-    required: "insulation rated for the place",
-    offered: limit.conductor.insulation,
-    fix: "a conductor whose insulation is rated for this place",
-  });
-}
-
-function carriedA(limit: ConductorLimit, bound: Bound): number {
-  return bound === "low" ? limit.lowA : limit.highA;
-}
-
-function columnText(limitC: number): string {
-  const column = temperatureColumn(limitC);
-  return column === undefined ? `${String(limitC)} C, below every column` : `${String(column)} C`;
-}
-
-function offeredBetween({ lowA, highA, outsideTable }: ConductorLimit): string {
-  return outsideTable === undefined ? `${amperesText(lowA)} to ${amperesText(highA)}` : "not known";
 }
 
 /** The smallest size that serves, and parts of a higher rating where those alone would do. */
@@ -238,7 +211,7 @@ function fixFor(
   const size = smallestSizeCarrying(edition, conductor.metal, column, sets, neededA) ?? "more conductors in parallel";
   const insulated = sources.every((source) => source.part !== "insulation" || source.highC >= 75);
   const at75 = smallestSizeCarrying(edition, conductor.metal, 75, sets, neededA);
-  return column === 60 && insulated && at75 !== undefined && at75 !== size
+  return column === 60 && insulated && at75 !== undefined
     ? `${size}; or terminals and connector rated 75 C with ${at75}`
     : size;
 }
