@@ -1,0 +1,97 @@
+import type { ConductorGroup } from "@landfast/rules";
+import { ask, type Case, type Objection, reject } from "../case.js";
+import { cell, cmilOf, tableRows } from "../read-table.js";
+
+interface Step {
+  readonly upTo: number;
+  readonly copper: number;
+  readonly aluminum: number;
+}
+
+/** Rows of an interval table: the upper end (amperes or circular mils) and the areas of its two columns. */
+function steps(table: string, scale: number): readonly Step[] {
+  return tableRows("nfpa70", "2023", table).map((row) => ({
+    upTo: cell(row, "upTo") === "" ? Number.POSITIVE_INFINITY : Math.round(Number(cell(row, "upTo")) * scale),
+    copper: cmilOf(cell(row, "copper")) ?? Number.NaN,
+    aluminum: cmilOf(cell(row, "aluminum")) ?? Number.NaN,
+  }));
+}
+
+const EQUIPMENT_GROUND = steps("equipment-ground", 1);
+const COPPER_SERVICE = steps("electrode-conductor-copper-service", 1000);
+const ALUMINUM_SERVICE = steps("electrode-conductor-aluminum-service", 1000);
+
+const columnFor = (group: Pick<ConductorGroup, "metal">): "copper" | "aluminum" =>
+  group.metal === "copper" ? "copper" : "aluminum";
+
+/**
+ * 250.122: (A) by the device ahead, never larger than the circuit conductors; (B) raised by the ratio of areas when the
+ * phases are; (F) full size in each raceway of parallel sets. (G): a tap's ground follows the feeder's device.
+ */
+export function equipmentGround({ joint }: Case): Objection[] {
+  if (joint.role !== "equipment-ground") return [];
+  const clause = "250.122";
+  const protection = joint.circuit?.protection;
+  if (protection?.kind !== "device" && protection?.kind !== "feeder-tap")
+    return [ask(clause, "the device ahead of the circuit")];
+  const device = protection.kind === "device" ? protection.ratingA : protection.feederDeviceA;
+  const step = EQUIPMENT_GROUND.find(({ upTo }) => device <= upTo);
+  if (step === undefined) return [ask(clause, "a device beyond the table")];
+  const { upsizing } = joint;
+  return joint.conductors.flatMap((group) => {
+    const own = cmilOf(group.size);
+    if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
+    const base = step[columnFor(group)];
+    if (upsizing === undefined) {
+      if (own >= base) return [];
+      return protection.kind === "device"
+        ? [reject(clause, `${group.size} for ${device} A`)]
+        : [ask(clause, "size of the tap conductors")];
+    }
+    const [smallest, installed] = [cmilOf(upsizing.minimum.size), cmilOf(upsizing.installed.size)];
+    if (smallest === null || installed === null) return [ask(clause, "metric phases")];
+    if (upsizing.minimum.metal !== upsizing.installed.metal) {
+      return own >= base && own >= installed ? [] : [ask(clause, "phases of two metals have no ratio of areas")];
+    }
+    // base x installed / smallest, compared without dividing.
+    const raised = installed > smallest ? own * smallest >= base * installed : own >= base;
+    const asLargeAsPhase = own >= installed && group.metal === upsizing.installed.metal;
+    return raised || asLargeAsPhase ? [] : [reject(`${clause}(B)`, `${group.size} is not raised with the phases`)];
+  });
+}
+
+const ROD_PIPE_PLATE: readonly string[] = ["copper-bonded-rod", "galvanized-rod", "stainless-rod", "plate"];
+
+/**
+ * 250.66: by the area of the service conductors, summed over parallel sets. A conductor that serves a rod or plate alone
+ * need not exceed 6 AWG copper or 4 AWG aluminum (A), one that serves a concrete-encased electrode alone 4 AWG copper (B).
+ */
+export function electrodeConductor({ joint }: Case): Objection[] {
+  if (joint.role !== "electrode-conductor") return [];
+  const clause = "250.66";
+  const { electrode, service, soleConnection } = joint.grounding ?? {};
+  const table = service === undefined ? null : service.metal === "copper" ? COPPER_SERVICE : ALUMINUM_SERVICE;
+  const serviceArea = service === undefined ? null : cmilOf(service.size);
+  return joint.conductors.flatMap((group) => {
+    const own = cmilOf(group.size);
+    if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
+    const column = columnFor(group);
+    if (soleConnection === true && electrode !== undefined) {
+      if (ROD_PIPE_PLATE.includes(electrode) && own >= (column === "copper" ? 26_240 : 41_740)) return [];
+      if (electrode === "concrete-encased-rebar" && column === "copper" && own >= 41_740) return [];
+    }
+    if (table === null || serviceArea === null || service === undefined) {
+      // Whatever the service is, its row asks for no more than the last one and for no less than the first.
+      const rows = [...COPPER_SERVICE, ...ALUMINUM_SERVICE].map((row) => row[column]);
+      if (own >= Math.max(...rows)) return [];
+      if (own < Math.min(...rows)) return [reject(clause, `${group.size} is below every row`)];
+      return [ask(clause, "the service conductors")];
+    }
+    const step = table.find(({ upTo }) => serviceArea * service.sets <= upTo);
+    if (step === undefined) throw new Error("the table has no last row");
+    if (own >= step[column]) return [];
+    // 250.66(C): the conductor to a ring need not be larger than the ring, whose size is not among the facts.
+    if (electrode === "ground-ring" && soleConnection === true) return [ask(clause, "size of the ring")];
+    return [reject(clause, `${group.size} for the service`)];
+  });
+}

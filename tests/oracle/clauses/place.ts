@@ -1,0 +1,35 @@
+import { ask, type Case, locationOf, type Objection, reject } from "../case.js";
+
+/** Places that each listing serves. Equipment parts are for the inside of enclosures, dry or damp. */
+const SERVES: Readonly<Record<string, readonly string[]>> = {
+  equipment: ["dry", "damp"],
+  dry: ["dry"],
+  damp: ["dry", "damp"],
+  wet: ["dry", "damp", "wet"],
+  "direct-burial": ["dry", "damp", "wet", "direct-burial"],
+  concrete: ["concrete"],
+};
+
+/**
+ * 110.11, 110.14(B), 300.5(E), 314.30(C), 250.70: the listing covers the place. Burial and concrete must be listed; a
+ * grounding part for burial serves in concrete too. A part without any such mark is for dry places.
+ */
+export function place(asked: Case): Objection[] {
+  const { connector } = asked;
+  const location = locationOf(asked);
+  const clause = "110.14(B) place";
+  const listed = connector.places;
+  if (listed === undefined) return location === "dry" ? [] : [ask(clause, "places of the listing")];
+  if (listed === "unmarked")
+    return location === "dry" ? [] : [reject(clause, `an unmarked part in a ${location} place`)];
+  if (listed.some((listing) => SERVES[listing]?.includes(location))) return [];
+  if (location === "concrete" && connector.grounding?.listed === true && listed.includes("direct-burial")) return [];
+  return [reject(clause, `${listed.join(", ")} part in a ${location} place`)];
+}
+
+/** 110.11, 300.6: where something attacks metal, the part must be stated to withstand it. */
+export function deterioratingAgent({ joint, connector }: Case): Objection[] {
+  const agent = joint.place?.deterioratingAgent;
+  if (agent === undefined || connector.withstands?.includes(agent) === true) return [];
+  return [ask("110.11 agent", `whether the part withstands ${agent}`)];
+}

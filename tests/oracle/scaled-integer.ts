@@ -1,0 +1,48 @@
+/**
+ * Whole numbers in place of fractions: a decimal as written is held in millionths, a length in nanometers, an area in
+ * thousandths of a square micrometer-millimeter pair. All products used here stay below 2^53 and are exact.
+ */
+import type { Area, Length, Temperature } from "@landfast/rules";
+
+const MILLION = 1_000_000;
+
+/** A decimal of at most six places, in millionths. Throws where it has more, so that nothing is rounded in silence. */
+export function ofDecimal(value: number): number {
+  const text = String(value);
+  const match = /^(-?)([0-9]+)(?:\.([0-9]{1,6}))?$/.exec(text);
+  if (match === null) throw new Error(`${text} has more than six decimals`);
+  const whole = Number(match[2]) * MILLION + Number((match[3] ?? "").padEnd(6, "0"));
+  return match[1] === "-" ? -whole : whole;
+}
+
+/** Nanometers: 1 in is 25.4 mm exactly. 7 in -> 177 800 000. */
+const NANOMETERS = { in: 25.4, ft: 304.8, mm: 1, m: 1000 } as const;
+
+/** Length in units of 1e-7 mm (a tenth of a nanometer), exactly. */
+export function ofLength(length: Length): number {
+  // Millionths of the unit times tenths of its millimeters.
+  return ofDecimal(length.value) * Math.round(NANOMETERS[length.unit] * 10);
+}
+
+/** Hundredths of square millimeters in one unit of area. */
+const MM2_HUNDREDTHS = { in2: 64_516, mm2: 100, cm2: 10_000 } as const;
+
+/** Area in units of 1e-8 mm2, exactly. */
+export function ofArea(area: Area): number {
+  return ofDecimal(area.value) * MM2_HUNDREDTHS[area.unit];
+}
+
+/** Degrees Celsius times nine: 167 degF is 75 Cel, 675 ninths. */
+export function ninthsOfCelsius(temperature: Temperature): number {
+  return temperature.unit === "Cel" ? temperature.value * 9 : (temperature.value - 32) * 5;
+}
+
+/** A printed fraction or decimal of an inch ("5/16", "1-3/8", "0.5") in 1/5760ths; a metric thread ("M12") apart. */
+export function boltDiameter(bolt: string): string {
+  const metric = /^M([0-9.]+)$/.exec(bolt);
+  if (metric !== null) return `mm:${String(ofDecimal(Number(metric[1])))}`;
+  const mixed = /^(?:([0-9]+)[- ])?([0-9]+)\/([0-9]+)$/.exec(bolt);
+  if (mixed === null) return `in:${String(ofDecimal(Number(bolt)) * 64)}`;
+  const sixtyFourths = (Number(mixed[1] ?? "0") * 64 * Number(mixed[3]) + Number(mixed[2]) * 64) / Number(mixed[3]);
+  return `in:${String(sixtyFourths * MILLION)}`;
+}

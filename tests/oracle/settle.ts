@@ -1,0 +1,207 @@
+/**
+ * Unknown facts are settled by trying everything they may turn out to be: one question becomes all the questions that it
+ * may stand for. Facts without a list of possible values stay open; the clauses ask for them.
+ */
+import {
+  type Basis,
+  type Connector,
+  ELECTRODES,
+  type Joint,
+  LOCATIONS,
+  type Opening,
+  type Stranding,
+} from "@landfast/rules";
+import { type Case, conductorCount } from "./case.js";
+import { EVERY_MARK, markOf } from "./clauses/metals.js";
+import { areaOf } from "./read-table.js";
+
+interface Question {
+  readonly joint: Joint;
+  readonly connector: Connector;
+  readonly basis: Basis;
+  readonly ownTerminal: boolean;
+}
+
+type Ways = (question: Question) => readonly Question[];
+
+const EQUIPMENT_TEMPERATURES = [60, 75, 90].map((value) => ({ value, unit: "Cel" }) as const);
+const GAUGE_STRANDS: readonly Stranding[] = [
+  "solid",
+  "class-B",
+  "class-C",
+  "class-D",
+  "compressed",
+  "compact",
+  "class-G",
+  "class-H",
+  "class-I",
+  "class-K",
+  "class-M",
+];
+const METRIC_STRANDS: readonly Stranding[] = ["iec-class-1", "iec-class-2", "iec-class-5", "iec-class-6"];
+
+const withJoint = (question: Question, change: Partial<Joint>): Question => ({
+  ...question,
+  joint: { ...question.joint, ...change },
+});
+const withConnector = (question: Question, change: Partial<Connector>): Question => ({
+  ...question,
+  connector: { ...question.connector, ...change },
+});
+const equipmentWith = (question: Question, change: Partial<NonNullable<Joint["equipment"]>>): Question =>
+  withJoint(question, { equipment: { tag: "", ...question.joint.equipment, ...change } });
+
+const place: Ways = (question) =>
+  question.joint.place === undefined
+    ? LOCATIONS.map((location) => withJoint(question, { place: { location } }))
+    : [question];
+
+const strands: Ways = (question) => {
+  const index = question.joint.conductors.findIndex(({ stranding }) => stranding === "unknown");
+  const group = question.joint.conductors[index];
+  if (group === undefined) return [question];
+  const forms = areaOf(group.size).system === "awg" ? GAUGE_STRANDS : METRIC_STRANDS;
+  return forms.flatMap((stranding) =>
+    strands(withJoint(question, { conductors: question.joint.conductors.with(index, { ...group, stranding }) })),
+  );
+};
+
+const duties: Ways = (question) => {
+  if (question.joint.function !== "tap") return [question];
+  const index = question.joint.conductors.findIndex(({ duty }) => duty === undefined);
+  const group = question.joint.conductors[index];
+  if (group === undefined) return [question];
+  return (["run", "tap"] as const).flatMap((duty) =>
+    duties(withJoint(question, { conductors: question.joint.conductors.with(index, { ...group, duty }) })),
+  );
+};
+
+const mark: Ways = (question) =>
+  question.connector.metalMarking === undefined
+    ? EVERY_MARK.map((metalMarking) => withConnector(question, { metalMarking }))
+    : [question];
+
+const currentCarrying = ({ joint }: Question): boolean => joint.role === "phase" || joint.role === "neutral";
+
+const connectorTemperature: Ways = (question) => {
+  const { connector, ownTerminal } = question;
+  if (!currentCarrying(question) || connector.temperature !== undefined || ownTerminal) return [question];
+  if ((markOf(connector)?.ratingC ?? null) !== null) return [question];
+  return EQUIPMENT_TEMPERATURES.map((temperature) => withConnector(question, { temperature }));
+};
+
+const terminalTemperature: Ways = (question) => {
+  const { joint } = question;
+  if (!currentCarrying(question)) return [question];
+  if (joint.function === "termination")
+    return joint.equipment?.terminalTemperature === undefined
+      ? EQUIPMENT_TEMPERATURES.map((each) => equipmentWith(question, { terminalTemperature: each }))
+      : [question];
+  const { circuit } = joint;
+  if (circuit === undefined || circuit.endTerminalTemperature !== undefined) return [question];
+  return EQUIPMENT_TEMPERATURES.map((each) =>
+    withJoint(question, { circuit: { ...circuit, endTerminalTemperature: each } }),
+  );
+};
+
+const openingCount: Ways = (question) => {
+  const { openings } = question.connector;
+  const index = openings.findIndex(
+    ({ conductorsMax, combinations }) => conductorsMax === undefined && combinations === undefined,
+  );
+  const opening = openings[index];
+  const count = conductorCount(question.joint);
+  if (opening === undefined || count < 2) return [question];
+  const settled = (conductorsMax: number): Opening => ({ ...opening, conductorsMax });
+  // Either one, as without any mark, or as many as there are: what lies between follows.
+  return [1, count].flatMap((most) =>
+    openingCount(withConnector(question, { openings: openings.with(index, settled(most)) })),
+  );
+};
+
+const legs: Ways = (question) => {
+  const { circuit } = question.joint;
+  if (circuit === undefined || circuit.sets < 2 || circuit.parallelLegsAlike !== undefined) return [question];
+  return [true, false].map((parallelLegsAlike) => withJoint(question, { circuit: { ...circuit, parallelLegsAlike } }));
+};
+
+const outdoors: Ways = (question) => {
+  const { circuit } = question.joint;
+  const tap = circuit?.protection;
+  if (circuit === undefined || tap?.kind !== "feeder-tap" || tap.outdoors !== undefined) return [question];
+  return [true, false].map((each) =>
+    withJoint(question, { circuit: { ...circuit, protection: { ...tap, outdoors: each } } }),
+  );
+};
+
+const lineSide: Ways = (question) =>
+  question.connector.lineSide === undefined
+    ? (["marked", "unmarked"] as const).map((each) => withConnector(question, { lineSide: each }))
+    : [question];
+
+/** A neutral splice or tap whose protection is not known may lie on the service. */
+const neutralProtection: Ways = (question) => {
+  const { joint } = question;
+  const { circuit } = joint;
+  if (joint.role !== "neutral" || joint.function === "termination") return [question];
+  if (circuit === undefined || circuit.protection !== undefined) return [question];
+  return [question, withJoint(question, { circuit: { ...circuit, protection: { kind: "service" } } })];
+};
+
+const installed: Ways = (question) =>
+  question.basis.edition === "2020" && question.basis.installedOn === undefined
+    ? ["2022-12-31", "2023-01-01"].map((installedOn) => ({ ...question, basis: { ...question.basis, installedOn } }))
+    : [question];
+
+const equipmentKind: Ways = (question) => {
+  const { joint, connector } = question;
+  if (joint.function !== "termination" || joint.equipment?.kind !== undefined) return [question];
+  if (joint.role === "neutral" && conductorCount(joint) > 1)
+    return (["panelboard", "other"] as const).map((kind) => equipmentWith(question, { kind }));
+  if (joint.role === "electrode-conductor" && connector.mounting.kind !== "integral")
+    return (["electrode", "other"] as const).map((kind) => equipmentWith(question, { kind }));
+  return [question];
+};
+
+const electrode: Ways = (question) => {
+  const { joint } = question;
+  if ((joint.role !== "electrode-conductor" && joint.role !== "bonding") || joint.grounding?.electrode !== undefined)
+    return [question];
+  return ELECTRODES.map((each) => withJoint(question, { grounding: { ...joint.grounding, electrode: each } }));
+};
+
+const sole: Ways = (question) => {
+  const { joint } = question;
+  if (joint.role !== "electrode-conductor" || joint.grounding?.soleConnection !== undefined) return [question];
+  return [true, false].map((soleConnection) =>
+    withJoint(question, { grounding: { ...joint.grounding, soleConnection } }),
+  );
+};
+
+const WAYS: readonly Ways[] = [
+  place,
+  strands,
+  duties,
+  mark,
+  connectorTemperature,
+  terminalTemperature,
+  openingCount,
+  legs,
+  outdoors,
+  lineSide,
+  neutralProtection,
+  installed,
+  equipmentKind,
+  electrode,
+  sole,
+];
+
+/** All that the question may stand for; null where that is too much to try. */
+export function settle(question: Question): readonly Case[] | null {
+  let cases: readonly Question[] = [question];
+  for (const ways of WAYS) {
+    cases = cases.flatMap(ways);
+    if (cases.length > 3000) return null;
+  }
+  return cases;
+}
