@@ -135,7 +135,7 @@ describe("plain text of a joint", () => {
   });
   test("the torque has three units, its drive and its source", () => {
     expect(text()).toContain(
-      "  1. conductor screw of opening barrel: Nothing is marked: tighten to 275 lbf-in (22.9 lbf-ft, 31.1",
+      "  1. conductor screw of opening barrel, 3/0 AWG: Nothing is marked: tighten to 275 lbf-in",
     );
     expect(text().replaceAll(/\n */g, " ")).toContain(
       "Drive: 5/16 in recessed hex or square; default table of the code (Informative Annex I Table I.3, NFPA 70-2023)",

@@ -5,20 +5,22 @@ import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { placeListing } from "./place-listing.js";
 
-const { place: _dry, ...PLACELESS } = sampleJoint();
-const { places: _equipment, ...UNLISTED } = sampleConnector();
-
 function check(
   location: Location | undefined,
   places: readonly PlaceListing[] | "unmarked" | undefined,
   joint: Partial<Joint> = {},
   connector: Partial<Connector> = {},
 ) {
+  const subject = sampleSubject(sampleJoint(joint), sampleConnector(connector));
+  const { place, ...placeless } = subject.joint;
+  const { places: listed, ...unlisted } = subject.connector;
+  expect([place, listed]).toEqual([{ location: "dry" }, ["equipment"]]);
   return placeListing.check(
-    sampleSubject(
-      { ...PLACELESS, ...joint, ...(location === undefined ? {} : { place: { location } }) },
-      { ...UNLISTED, ...connector, ...(places === undefined ? {} : { places }) },
-    ),
+    {
+      ...subject,
+      joint: location === undefined ? placeless : { ...placeless, place: { location } },
+      connector: places === undefined ? unlisted : { ...unlisted, places },
+    },
     nfpa70Edition2023,
   );
 }

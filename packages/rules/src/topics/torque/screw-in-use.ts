@@ -19,7 +19,8 @@ export interface ScrewInUse {
 }
 
 /**
- * The screws that hold the joint's conductors, in the order of the openings; equal ones are said once.
+ * The screws that hold the joint's conductors, in the order of the openings; equal ones over conductors of
+ * one size are said once.
  *
  * A bolt that several openings name (split bolt, piercing tap) is one bolt, set by the largest conductor under it. A set
  * screw presses into its own opening, so openings that name one set screw have one each of that kind. A conductor pin

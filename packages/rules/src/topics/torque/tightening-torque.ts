@@ -34,16 +34,17 @@ export function tighteningTorque(subject: JointSubject, edition: Edition): Torqu
   const answers: TorqueAnswer[] = [];
   for (const thing of thingsToTighten(subject)) {
     const worksheet = new Worksheet();
-    const { asks: _asks, ...answer } = tighten(worksheet, thing, edition);
-    answers.push({ ...answer, steps: worksheet.steps });
+    answers.push(answerOf(tighten(worksheet, thing, edition), worksheet));
   }
   const worksheet = new Worksheet();
   const pad = tightenPad(worksheet, subject, edition);
-  if (pad !== null) {
-    const { asks: _asks, ...answer } = pad;
-    answers.push({ ...answer, steps: worksheet.steps });
-  }
+  if (pad !== null) answers.push(answerOf(pad, worksheet));
   return answers;
+}
+
+function answerOf(tightening: Tightening, { steps }: Worksheet): TorqueAnswer {
+  const { at, opening, method, torque, level, cite, drive, alternative, sentence } = tightening;
+  return { at, opening, method, torque, level, cite, drive, alternative, sentence, steps };
 }
 
 /** The joint's screws, with a slotted hexagon twice where nothing is marked on it. */
@@ -55,7 +56,7 @@ export function thingsToTighten(subject: JointSubject): readonly Tightenable[] {
         { use, drivenBy: use.construction === "split-bolt" ? "split-bolt" : "external-hex" },
         { use, drivenBy: "slot" },
       );
-    } else if (!things.some((one) => isSameAnswer(one.use, use))) things.push({ use, drivenBy: null });
+    } else things.push({ use, drivenBy: null });
   }
   return things;
 }
@@ -181,7 +182,7 @@ function marked(worksheet: Worksheet, use: ScrewInUse, screw: Screw, printed: To
   const torque = torqueInUnits(printed);
   const part = use.origin === "connector" ? "connector" : "equipment";
   return {
-    ...placeOf(use, false),
+    ...placeOf(use),
     method: "torque",
     torque,
     level: markingLevel(use),
@@ -215,7 +216,7 @@ function byTable(
       : "driven by its hexagon"
     : null;
   return {
-    ...placeOf(use, way !== "socket"),
+    ...placeOf(use),
     method: "torque",
     torque,
     level: "code-table",
@@ -278,7 +279,7 @@ function unmeasured(
   sentence: string,
 ): Tightening {
   worksheet.conclude("how it is made fast", method, [worksheet.last], sentence, cite);
-  return { ...placeOf(use, false), method, torque: null, level, cite, drive, alternative: null, sentence, asks: null };
+  return { ...placeOf(use), method, torque: null, level, cite, drive, alternative: null, sentence, asks: null };
 }
 
 function seeInstructions(
@@ -290,7 +291,7 @@ function seeInstructions(
 ): Tightening {
   worksheet.conclude("tightening torque", "see the instructions", [worksheet.last], because, cite);
   return {
-    ...placeOf(use, false),
+    ...placeOf(use),
     method: "see-instructions",
     torque: null,
     level: null,
@@ -302,21 +303,12 @@ function seeInstructions(
   };
 }
 
-function placeOf(use: ScrewInUse, byConductor: boolean): { readonly at: string; readonly opening: string } {
-  const openings = use.openings.join(" and ");
+/** Ports of one kind may hold conductors of several sizes, so the size tells them apart. */
+function placeOf(use: ScrewInUse): { readonly at: string; readonly opening: string } {
+  const opening = use.openings.join(" and ");
   const kind = use.openings.length === 1 ? "conductor screw of opening" : "bolt across openings";
-  const where = use.origin === "connector" ? `${kind} ${openings}` : `${kind} ${openings} of the equipment's terminal`;
-  return { at: byConductor ? `${where}, ${use.largest}` : where, opening: openings };
-}
-
-/** Equal screws in equal openings get one answer, unless the conductor sets the torque. */
-function isSameAnswer(a: ScrewInUse, b: ScrewInUse): boolean {
-  if (a.origin !== b.origin || a.openingIndex !== b.openingIndex) return false;
-  return !isByConductor(a) || a.largest === b.largest;
-}
-
-function isByConductor({ screw }: ScrewInUse): boolean {
-  return screw !== undefined && screw.torque === "unmarked" && screw.drive.kind !== "socket";
+  const owner = use.origin === "connector" ? "" : " of the equipment's terminal";
+  return { at: `${kind} ${opening}${owner}, ${use.largest}`, opening };
 }
 
 function wayOf(drive: Drive): DrivenBy {

@@ -20,14 +20,15 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
     const finding = check({});
     expect(finding).toMatchObject({
       outcome: "pass",
-      offered: "275 lbf-in at the conductor screw of opening barrel, Informative Annex I Table I.3, NFPA 70-2023",
+      offered:
+        "275 lbf-in at the conductor screw of opening barrel, 3/0 AWG, Informative Annex I Table I.3, NFPA 70-2023",
     });
     expect(duties(finding)).toEqual([]);
   });
   test("marked: known", () => {
     expect(check(withScrew({ drive: { kind: "clamp-bolt" }, torque: { value: 150, unit: "lbf-in" } }))).toMatchObject({
       outcome: "pass",
-      offered: "150 lbf-in at the conductor screw of opening barrel, marked on the connector",
+      offered: "150 lbf-in at the conductor screw of opening barrel, 3/0 AWG, marked on the connector",
     });
   });
   test("a marking that is not known is asked for, even where the annex would have a value", () => {

@@ -17,7 +17,7 @@ export function printedText(printed: Torque): string {
   return `${String(printed.value)} ${printed.unit}`;
 }
 
-/** "275 lbf-in at the conductor screw of opening barrel, Informative Annex I Table I.3, NFPA 70-2023". */
+/** "275 lbf-in at the conductor screw of opening barrel, 3/0 AWG, Informative Annex I Table I.3, NFPA 70-2023". */
 export function answerText({ at, torque, method, level, cite }: Omit<TorqueAnswer, "steps">): string {
   const value = torque === null ? METHOD_TEXT[method] : printedText(torque.printed);
   const source =
