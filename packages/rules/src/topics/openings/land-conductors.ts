@@ -195,7 +195,7 @@ class LandingSearch {
     const extra = bin.total - 1;
     let cost = extra * (this.#alone ? VIOLATION : SHARING);
     const fit = countFit(bin.opening, bin.total);
-    if (fit === "refused") cost += (bin.total - (conductorsMaxOf(bin.opening) ?? 1)) * VIOLATION;
+    if (fit === "refused") cost += Math.min(extra, bin.total - (conductorsMaxOf(bin.opening) || 1)) * VIOLATION;
     if (fit === "unknown") cost += extra * QUESTION;
     const members = this.#membersOf(bin);
     const share = shareFit(bin.opening, members, bin.total);

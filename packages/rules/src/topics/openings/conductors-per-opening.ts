@@ -1,0 +1,281 @@
+import type { Citation } from "../../core/citation.js";
+import { conductorWords, listWords, metalWords } from "../../core/conductor-words.js";
+import type { SharedOpening } from "../../core/connector.js";
+import type { Edition } from "../../core/edition.js";
+import type { CheckFinding, Step } from "../../core/finding.js";
+import type { Joint } from "../../core/joint.js";
+import { dutyFit, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
+import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { Worksheet } from "../../core/worksheet.js";
+import { conductorCount, conductorsIn, contentWords, insideStep, unlikeLandings } from "./landed-opening.js";
+import { countFit, type ShareFit, shareFit } from "./opening-share.js";
+
+const ID = "conductors-per-opening";
+
+/**
+ * Does each opening take the conductors that lie in it, by number and by what may share it?
+ *
+ * NFPA 70 110.14(A) (2017, 2020, 2023), in our words: a terminal takes one conductor unless it is identified for more; 110.3(B): what the
+ * marking says of more than one (same size, same metal, which sizes) is kept. In a tap the conductor that runs
+ * through lies in the run opening and the one that leaves in the tap opening.
+ * Worked: two 10 AWG under a screw marked for one: 2 <= 1 does not hold, so it is refused; two 12 AWG in a hole marked for two of
+ * 14 to 12 AWG pass.
+ * Silent: the text knows no default for a part that was not looked at, so the number is asked for where more than one
+ * conductor lies in an opening; one conductor always may. Where the package lists combinations their rule decides.
+ */
+export const conductorsPerOpening: Rule = {
+  id: ID,
+  title: "Conductors in each opening",
+  clauses: ["terminals", "instructions"],
+  needs: [
+    "joint/conductors/0/count",
+    "joint/conductors/0/duty",
+    "connector/openings/0/conductorsMax",
+    "connector/openings/0/shared",
+  ],
+  cannotSee: "which hole the electrician uses",
+  check(subject, edition) {
+    const landings = unlikeLandings(subject.landings);
+    if (landings.length === 0) return notApplicable(ID, "no conductor lies in an opening");
+    const refused = refusal(subject, edition, landings);
+    if (refused !== undefined) return refused;
+    return question(subject, edition, landings) ?? passed(subject, edition, landings);
+  },
+};
+
+function refusal(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding | undefined {
+  for (const one of landedGroups(landings))
+    if (dutyFit(subject.joint.function, one.conductor, one.opening) === "refused")
+      return wrongDuty(subject, edition, one);
+  for (const landing of landings) {
+    if (countFit(landing.opening, conductorsIn(landing)) === "refused") return tooMany(subject, edition, landing);
+    const share = shareFit(landing.opening, landing.conductors, conductorsIn(landing));
+    if (isRefusal(share)) return mayNotShare(subject, edition, landing, share);
+  }
+  return undefined;
+}
+
+function wrongDuty({ origin, joint }: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
+  const { conductor, group, opening, openingIndex } = one;
+  const cite = clauseFor(joint, edition);
+  const worksheet = new Worksheet();
+  const duty = worksheet.given(
+    "duty of the conductor",
+    conductor.duty ?? "not known",
+    `joint/conductors/${group}/duty`,
+  );
+  const offered = worksheet.given(
+    "duty of the opening",
+    opening.duty ?? "any",
+    `${origin}/openings/${openingIndex}/duty`,
+  );
+  worksheet.compare("the opening is for this conductor", duty, "=", offered, cite);
+  return settled(ID, worksheet, {
+    sentence: `The ${conductor.duty ?? ""} conductor, ${conductorWords(conductor)}, has no ${conductor.duty ?? ""} opening left and would lie in a ${opening.duty ?? ""} opening.`,
+    cite,
+    required: `a ${conductor.duty ?? ""} opening for ${conductor.size}`,
+    offered: `a ${opening.duty ?? ""} opening`,
+    fix: `a connector with a ${conductor.duty ?? ""} opening for each such conductor`,
+  });
+}
+
+function tooMany(subject: JointSubject, edition: Edition, landing: Landing): CheckFinding {
+  const cite = clauseFor(subject.joint, edition);
+  const worksheet = new Worksheet();
+  const inside = insideStep(worksheet, landing);
+  const max = maxStep(worksheet, subject, edition, landing);
+  if (max === undefined) throw new Error("a number that is not known refuses nothing");
+  worksheet.compare("the opening takes so many", inside, "<=", max, cite);
+  const unmarked = landing.opening.conductorsMax === "unmarked";
+  return settled(ID, worksheet, {
+    sentence: `One opening would hold ${contentWords(landing)}; ${unmarked ? "it bears no mark for more than one conductor" : `it is for ${conductorCount(Number(max.value))}`}.`,
+    cite,
+    required: conductorCount(Number(max.value)),
+    offered: conductorCount(conductorsIn(landing)),
+    fix: "an opening for each conductor, a connector marked for the number, or a pigtail from a listed splice",
+  });
+}
+
+function mayNotShare(subject: JointSubject, edition: Edition, landing: Landing, share: ShareFit): CheckFinding {
+  const { opening, openingIndex } = landing;
+  const cite = edition.clauses.instructions;
+  const worksheet = new Worksheet();
+  const rule = sharedWords(opening.shared, share);
+  const inside = insideStep(worksheet, landing);
+  const shared = worksheet.given(
+    "what may share the opening",
+    rule,
+    `${subject.origin}/openings/${openingIndex}/shared`,
+  );
+  worksheet.conclude("these conductors may share the opening", "fail", [inside, shared], contentWords(landing), cite);
+  return settled(ID, worksheet, {
+    sentence: `One opening would hold ${contentWords(landing)}; it takes more than one conductor only if ${rule}.`,
+    cite,
+    required: rule,
+    offered: contentWords(landing),
+    fix: "an opening for each conductor, or a connector marked for this combination",
+  });
+}
+
+function question(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding | undefined {
+  const { joint, origin } = subject;
+  const cite = clauseFor(joint, edition);
+  for (const { conductor, group, opening } of landedGroups(landings))
+    if (dutyFit(joint.function, conductor, opening) === "unknown")
+      return asking(
+        ID,
+        new Worksheet(),
+        `joint/conductors/${group}/duty`,
+        `Whether ${conductorWords(conductor)} runs through the tap or leaves it is not known, and the connector has an opening for each.`,
+        { cite, required: "run or tap" },
+      );
+  for (const landing of landings) {
+    const inside = conductorsIn(landing);
+    const path = `${origin}/openings/${landing.openingIndex}`;
+    if (countFit(landing.opening, inside) === "unknown")
+      return askedOf(
+        landing,
+        `${path}/conductorsMax`,
+        `One opening would hold ${contentWords(landing)}; for how many it is marked is not known.`,
+        {
+          cite,
+          required: `marked for ${conductorCount(inside)}`,
+        },
+      );
+    const share = shareFit(landing.opening, landing.conductors, inside);
+    if (share === "sharing-not-known")
+      return askedOf(
+        landing,
+        `${path}/shared`,
+        `One opening would hold ${contentWords(landing)}; whether unlike conductors may share it is not known.`,
+        {
+          cite: edition.clauses.instructions,
+          required: "a marking that lets these conductors share an opening",
+        },
+      );
+    if (share === "size-not-comparable")
+      return askedOf(
+        landing,
+        `${path}/shared/from`,
+        `One opening would hold ${contentWords(landing)}; its marking for more than one conductor is in another size series, and sizes are not converted.`,
+        {
+          cite: edition.clauses.instructions,
+          required: "a marking that names these sizes",
+        },
+      );
+  }
+  return undefined;
+}
+
+function askedOf(
+  landing: Landing,
+  path: string,
+  because: string,
+  text: { readonly cite: Citation; readonly required: string },
+): CheckFinding {
+  const worksheet = new Worksheet();
+  insideStep(worksheet, landing);
+  return asking(ID, worksheet, path, because, { ...text, offered: conductorCount(conductorsIn(landing)) });
+}
+
+function passed(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding {
+  const cite = clauseFor(subject.joint, edition);
+  const worksheet = new Worksheet();
+  const held: Step[] = [];
+  let fullest = landings[0];
+  for (const landing of landings) {
+    if (fullest === undefined || conductorsIn(landing) > conductorsIn(fullest)) fullest = landing;
+    const inside = insideStep(worksheet, landing);
+    const max = maxStep(worksheet, subject, edition, landing);
+    if (max !== undefined) worksheet.compare("the opening takes so many", inside, "<=", max, cite);
+    held.push(worksheet.last);
+    if (conductorsIn(landing) > 1) held.push(sharingStep(worksheet, subject, landing, inside));
+  }
+  worksheet.conclude(
+    "each opening takes what lies in it",
+    "pass",
+    held,
+    "no opening holds more than it is marked for, or other than may share it",
+    cite,
+  );
+  const most = fullest === undefined ? 0 : conductorsIn(fullest);
+  return settled(ID, worksheet, {
+    sentence:
+      most <= 1 || fullest === undefined
+        ? "Each conductor has an opening to itself."
+        : `One opening holds ${contentWords(fullest)}; ${typeof fullest.opening.conductorsMax === "number" ? "it is marked for them" : "its listed combinations decide"}.`,
+    cite,
+    required: most <= 1 ? "one conductor in an opening, or marked for more" : `marked for ${conductorCount(most)}`,
+    offered: `${conductorCount(most)} in an opening`,
+  });
+}
+
+function sharingStep(
+  worksheet: Worksheet,
+  { origin }: JointSubject,
+  { opening, openingIndex }: Landing,
+  inside: Step,
+): Step {
+  const path = `${origin}/openings/${openingIndex}`;
+  if (opening.shared === undefined)
+    return opening.combinations === undefined
+      ? worksheet.conclude("the conductors may share the opening", true, [inside], "they are of one size and one metal")
+      : worksheet.conclude("the conductors may share the opening", true, [inside], "the listed combinations decide");
+  const shared = worksheet.given(
+    "what may share the opening",
+    listWords(sharedRules(opening.shared)) || "any in range",
+    `${path}/shared`,
+  );
+  return worksheet.conclude("the conductors may share the opening", true, [inside, shared], "they keep to the marking");
+}
+
+/** The number an opening takes: as marked, or one where it is unmarked; undefined where it is not known. */
+function maxStep(
+  worksheet: Worksheet,
+  { origin }: JointSubject,
+  edition: Edition,
+  { opening, openingIndex }: Landing,
+): Step | undefined {
+  const path = `${origin}/openings/${openingIndex}/conductorsMax`;
+  if (opening.conductorsMax === undefined) return undefined;
+  const given = worksheet.given("conductors the opening is marked for", opening.conductorsMax, path);
+  if (opening.conductorsMax !== "unmarked") return given;
+  if (opening.combinations !== undefined) return undefined;
+  return worksheet.assume(
+    "conductors the opening takes",
+    1,
+    "a terminal takes one conductor unless it is identified for more",
+    edition.clauses.terminals,
+    undefined,
+    [given],
+  );
+}
+
+function isRefusal(share: ShareFit): boolean {
+  return share !== "fits" && share !== "sharing-not-known" && share !== "size-not-comparable";
+}
+
+function clauseFor(joint: Joint, { clauses }: Edition): Citation {
+  return joint.function === "termination" ? clauses.terminals : clauses.instructions;
+}
+
+function sharedWords(shared: SharedOpening | undefined, share: ShareFit): string {
+  if (share === "unlike-sizes") return "they are of one size";
+  if (share === "unlike-metals") return "they are of one metal";
+  if (share === "metal-not-listed") return `they are of ${listWords((shared?.metals ?? []).map(metalWords))}`;
+  return `they are ${limitWords(shared)}`;
+}
+
+function sharedRules(shared: SharedOpening): string[] {
+  const rules: string[] = [];
+  if (shared.sameSize) rules.push("one size");
+  if (shared.sameMetal) rules.push("one metal");
+  if (shared.metals !== undefined) rules.push(listWords(shared.metals.map(metalWords)));
+  if (shared.from !== undefined || shared.to !== undefined) rules.push(limitWords(shared));
+  return rules;
+}
+
+function limitWords(shared: SharedOpening | undefined): string {
+  if (shared?.from === undefined) return `${shared?.to ?? ""} or smaller`;
+  return shared.to === undefined ? `${shared.from} or larger` : `${shared.from} to ${shared.to}`;
+}
