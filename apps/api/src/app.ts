@@ -1,6 +1,83 @@
-import fastify, { type FastifyInstance } from "fastify";
+/**
+ * The one place where plugins and routes meet: tests and production build the same service. Also the door of this
+ * package for what a caller has to bring.
+ */
+import { RULES_VERSION } from "@landfast/rules";
+import { type FastifyInstance, type FastifyServerOptions, fastify, LogController } from "fastify";
+import { openapi } from "./plugins/openapi.js";
+import { problemAnswers, refuseOtherMethods } from "./plugins/problem-answers.js";
+import { BODY_MAX, strictBodies } from "./plugins/strict-bodies.js";
+import { LOCAL_TENANT, type Store } from "./repositories/open-store.js";
+import { catalogueRoutes } from "./routes/catalogue.js";
+import { checkRoutes } from "./routes/checks.js";
+import { jobRoutes } from "./routes/jobs.js";
+import { registerRoutes } from "./routes/register.js";
+import { serviceRoutes } from "./routes/service.js";
+import { COMPONENTS } from "./schemas/components.js";
+import { catalogueService } from "./services/catalogue.js";
+import type { JobRunner } from "./services/job-runner.js";
+import { jobService } from "./services/jobs.js";
 
-/** Builds the service; tests and production build the same one. */
-export function buildApp(): FastifyInstance {
-  return fastify();
+export type { CatalogueRepository, StoredCatalogue } from "./repositories/catalogue-repository.js";
+export type { JobHead, JobRecord, JobRepository } from "./repositories/job-repository.js";
+export { LOCAL_TENANT, openStore, type Store } from "./repositories/open-store.js";
+export { loadCatalogueIfNone } from "./services/catalogue.js";
+export { type JobRunner, slicedRunner } from "./services/job-runner.js";
+
+/** What the service is built from. */
+export interface AppParts {
+  readonly store: Store;
+  readonly runner: JobRunner;
+  /** The time as RFC 3339 in UTC. */
+  readonly now: () => string;
+  /** An id that was never given before. */
+  readonly newId: () => string;
+  /** How it logs; false for not at all. Neither bodies nor headers are ever logged. */
+  readonly log: Exclude<FastifyServerOptions["logger"], undefined>;
+}
+
+/** Builds the service, ready to listen or to be asked in process. Closing it leaves the store open. */
+export async function buildApp({ store, runner, now, newId, log }: AppParts): Promise<FastifyInstance> {
+  const app = fastify({
+    logger: log,
+    logController: new LogController({ disableRequestLogging: true }),
+    bodyLimit: BODY_MAX,
+    // Requests on connections already open are still answered while the service ends; new connections are not taken.
+    return503OnClosing: false,
+    routerOptions: { maxParamLength: 200 },
+    frameworkErrors: (error, request, reply) => {
+      app.errorHandler(error, request, reply);
+    },
+  });
+  const catalogue = catalogueService(store.catalogues, LOCAL_TENANT);
+  const jobs = jobService({ jobs: store.jobs, catalogue, runner, tenantId: LOCAL_TENANT, now, newId });
+
+  for (const component of COMPONENTS) app.addSchema(component);
+  strictBodies(app, COMPONENTS);
+  problemAnswers(app);
+  if (app.log.level === "debug" || app.log.level === "trace")
+    app.addHook("onResponse", (request, reply, done) => {
+      const { method, routeOptions } = request;
+      request.log.debug(
+        { method, route: routeOptions.url, status: reply.statusCode, ms: reply.elapsedTime },
+        "answered",
+      );
+      done();
+    });
+  await openapi(app, RULES_VERSION);
+
+  const methodsByAddress = new Map<string, Set<string>>();
+  app.addHook("onRoute", ({ url, method }) => {
+    const methods = methodsByAddress.get(url) ?? new Set<string>();
+    for (const one of [method].flat()) methods.add(one);
+    methodsByAddress.set(url, methods);
+  });
+  jobRoutes(app, jobs);
+  checkRoutes(app, catalogue);
+  catalogueRoutes(app, catalogue);
+  registerRoutes(app);
+  serviceRoutes(app, store.ping, catalogue);
+  refuseOtherMethods(app, new Map(methodsByAddress));
+  await app.ready();
+  return app;
 }

@@ -1,4 +1,63 @@
-import { buildApp } from "./app.js";
+/** The process: configuration, store, listening, and a graceful end. */
+import { randomUUID } from "node:crypto";
+import { demoCatalogue } from "@landfast/data";
+import type { FastifyInstance } from "fastify";
+import { buildApp, LOCAL_TENANT, loadCatalogueIfNone, openStore, type Store, slicedRunner } from "./app.js";
+import { type Config, ConfigError, readConfig } from "./config.js";
 
-const app = buildApp();
-await app.listen({ port: Number(process.env["PORT"] ?? 3000) });
+/** How long requests under way may take to finish once the end is asked for. */
+const GRACE_MS = 10_000;
+
+const clock = { now: () => new Date().toISOString(), newId: randomUUID };
+
+await main();
+
+async function main(): Promise<void> {
+  let config: Config;
+  try {
+    config = readConfig(process.env);
+  } catch (error) {
+    if (!(error instanceof ConfigError)) throw error;
+    process.stderr.write(`The configuration is not accepted.\n${error.message}\n`);
+    process.exitCode = 2;
+    return;
+  }
+  const store = openStore(config.databaseFile);
+  await loadCatalogueIfNone(store.catalogues, LOCAL_TENANT, demoCatalogue, clock);
+  const app = await buildApp({
+    store,
+    runner: slicedRunner(() => performance.now()),
+    ...clock,
+    log: { level: config.logLevel },
+  });
+  endOnSignal(app, store);
+  const address = await app.listen({ port: config.port, host: config.host });
+  process.stdout.write(`Landfast answers at ${address}; its pages are at ${address}/docs\n`);
+}
+
+/** Stops accepting, lets requests under way finish, closes the store, and only then ends. */
+function endOnSignal(app: FastifyInstance, store: Store): void {
+  let ending = false;
+  const end = (signal: NodeJS.Signals): void => {
+    if (ending) return;
+    ending = true;
+    app.log.info(`${signal}: finishing`);
+    const late = setTimeout(() => {
+      app.log.error("requests under way did not finish in time");
+      process.exit(1);
+    }, GRACE_MS);
+    app
+      .close()
+      .then(() => {
+        store.close();
+        clearTimeout(late);
+        process.exit(0);
+      })
+      .catch((error: unknown) => {
+        app.log.error({ err: error }, "could not end cleanly");
+        process.exit(1);
+      });
+  };
+  process.on("SIGTERM", end);
+  process.on("SIGINT", end);
+}

@@ -1,0 +1,38 @@
+import swagger from "@fastify/swagger";
+import swaggerUi from "@fastify/swagger-ui";
+import type { FastifyInstance } from "fastify";
+import { JOINTS_MAX } from "../schemas/job.js";
+import { BODY_MAX } from "./strict-bodies.js";
+
+/** The OpenAPI document at /openapi.json, made from the very schemas that requests are checked with; a page at /docs. */
+export async function openapi(app: FastifyInstance, version: string): Promise<void> {
+  await app.register(swagger, {
+    openapi: {
+      openapi: "3.1.0",
+      info: {
+        title: "Landfast",
+        version,
+        description: [
+          "Settles every power joint of an electrical job: which connector, whether it is allowed, and at what torque.",
+          "A joint that the rules refuse is an answer with status 200 and verdict reject; a request that is wrong is a problem document (RFC 9457) with one of the codes listed at /problems.",
+          `Bodies are JSON of at most ${BODY_MAX} bytes; a job has at most ${JOINTS_MAX} joints. Unknown fields, coerced types, numbers without a unit where one is needed and names given twice are refused. Nothing is filled in unseen.`,
+          "Local code, the authority having jurisdiction and a licensed electrician decide.",
+        ].join("\n\n"),
+        license: { name: "Apache-2.0", identifier: "Apache-2.0" },
+      },
+      servers: [{ url: "/", description: "this service" }],
+      tags: [
+        { name: "jobs", description: "jobs and their connector schedules" },
+        { name: "checks", description: "questions that store nothing" },
+        { name: "catalogue", description: "the connectors that are to be had" },
+        { name: "register", description: "rules, published tables and editions" },
+        { name: "service", description: "the service itself" },
+      ],
+    },
+    refResolver: {
+      buildLocalReference: (json, _base, _fragment, index) =>
+        typeof json["$id"] === "string" ? json["$id"] : `def-${index}`,
+    },
+  });
+  await app.register(swaggerUi, { routePrefix: "/docs", uiConfig: { deepLinking: true, tryItOutEnabled: true } });
+}

@@ -1,0 +1,39 @@
+/* eslint-disable @typescript-eslint/require-await -- the contract returns promises, SQLite answers at once */
+import { openDatabase } from "../db/open-database.js";
+import { tenants } from "../db/schema.js";
+import type { CatalogueRepository } from "./catalogue-repository.js";
+import type { JobRepository } from "./job-repository.js";
+import { sqliteCatalogueRepository } from "./sqlite-catalogue-repository.js";
+import { sqliteJobRepository } from "./sqlite-job-repository.js";
+
+/** Everything that is kept, behind contracts that a database of another kind can meet as well. */
+export interface Store {
+  readonly catalogues: CatalogueRepository;
+  readonly jobs: JobRepository;
+  /** Rejects when the store cannot be read. */
+  readonly ping: () => Promise<void>;
+  close(): void;
+}
+
+/** The one tenant until there are keys. */
+export const LOCAL_TENANT = "local";
+
+/**
+ * Opens the store in a SQLite file, making and migrating it where needed.
+ * @param file a path, or ":memory:".
+ */
+export function openStore(file: string): Store {
+  const database = openDatabase(file);
+  database.orm.insert(tenants).values({ id: LOCAL_TENANT, name: "local" }).onConflictDoNothing().run();
+  const ping = database.connection.prepare("select 1");
+  return {
+    catalogues: sqliteCatalogueRepository(database),
+    jobs: sqliteJobRepository(database),
+    async ping() {
+      ping.get();
+    },
+    close() {
+      database.connection.close();
+    },
+  };
+}

@@ -1,0 +1,16 @@
+import { EDITIONS } from "@landfast/rules";
+import { Type } from "@sinclair/typebox";
+import { enumOf } from "./enum-of.js";
+import { strict } from "./strict.js";
+
+/** Which rules apply. Built from the editions that the rules library answers for. */
+export const Basis = strict(
+  {
+    ruleSet: enumOf([...new Set(EDITIONS.map(({ ruleSet }) => ruleSet))]),
+    edition: enumOf([...new Set(EDITIONS.map(({ edition }) => edition))]),
+    installedOn: Type.Optional(
+      Type.String({ format: "date", maxLength: 10, description: 'the day of installation: "2024-05-01"' }),
+    ),
+  },
+  { $id: "Basis", description: 'the rule set and edition in force: {"ruleSet": "nfpa70", "edition": "2023"}' },
+);

@@ -1,0 +1,30 @@
+import type { TSchema } from "@sinclair/typebox";
+import { Basis } from "./basis.js";
+import { Citation } from "./citation.js";
+import { ConductorGroup } from "./conductor.js";
+import { CONNECTOR_SCHEMAS } from "./connector.js";
+import { FINDING_SCHEMAS } from "./finding.js";
+import { JOB_SCHEMAS } from "./job.js";
+import { JOINT_SCHEMAS } from "./joint.js";
+import { PROBLEM_SCHEMAS } from "./problem.js";
+import { Area, Length, Temperature, Torque } from "./quantity.js";
+import { REGISTER_SCHEMAS } from "./register.js";
+import { SCHEDULE_SCHEMAS } from "./schedule.js";
+
+/** Every schema that stands by name in the OpenAPI document. */
+export const COMPONENTS: readonly TSchema[] = [
+  Basis,
+  Citation,
+  Length,
+  Area,
+  Torque,
+  Temperature,
+  ConductorGroup,
+  ...CONNECTOR_SCHEMAS,
+  ...JOINT_SCHEMAS,
+  ...JOB_SCHEMAS,
+  ...FINDING_SCHEMAS,
+  ...SCHEDULE_SCHEMAS,
+  ...REGISTER_SCHEMAS,
+  ...PROBLEM_SCHEMAS,
+];
