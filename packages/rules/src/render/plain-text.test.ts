@@ -67,6 +67,13 @@ describe("plain text of a finding", () => {
       ].join("\n"),
     );
   });
+  test("a condition of one rule stands with it", () => {
+    const lines = checkFindingText({
+      ...everyKindOfStep(),
+      conditions: [{ duty: "cover", sentence: "Fit the cover.", cite: CITE }],
+    }).split("\n");
+    expect(lines).toContain("  Condition: Fit the cover. (215.2(A)(1), NFPA 70-2023)");
+  });
   test("a missing fact is named", () => {
     expect(voltage(undefined)).toContain("\n  1. voltageV: not known; asked for at joint/circuit/voltageV\n");
     expect(voltage(undefined)).toContain("\n  Needed: joint/circuit/voltageV: The system voltage is not given,");
@@ -87,7 +94,7 @@ describe("plain text of a finding", () => {
         "  4. the same again: factor x load = 1.25 x 180 = 225 A",
         "  5. default torque: 275 lbf-in (row 5/16, column torque, Informative Annex I Table I.3, NFPA",
         "     70-2023; no public text has confirmed it yet)",
-        "  6. temperature of the terminal: 75 Cel, because the equipment bears no mark (215.2(A)(1), NFPA",
+        "  6. temperature of the terminal: 75 C, because the equipment bears no mark (215.2(A)(1), NFPA",
         "     70-2023)",
         "  7. ambient: not known; asked for at joint/place/ambient",
         "  8. places: [dry, damp] (given at connector/places)",
@@ -148,6 +155,30 @@ describe("plain text of a joint", () => {
     expect(text()).toContain(
       "\n  1. De-energize, lock out and test dead before you touch the joint. (common practice,",
     );
+  });
+  test("tool, die, crimps and a known strip length are told; what the code supplied and what is missing too", () => {
+    const accepted = checkJointUnder(
+      { joint: sampleJoint(), basis, connector: sampleConnector(), origin: "catalogue" },
+      nfpa70Edition2023,
+    );
+    const pressed = jointFindingText({
+      ...accepted,
+      connector: { ...accepted.connector, partNumber: "INV-1" },
+      stripLengths: [{ opening: "barrel", length: { value: 1.5, unit: "in" } }],
+      tooling: { tool: "T-1", die: "D-2", crimps: 2 },
+      conditions: [{ duty: "record-die", sentence: "Record the die.", cite: CITE }],
+      assumptions: [{ label: "conductors for each opening", value: "1", because: "nothing is marked", cite: CITE }],
+      caveats: ["The connector is invented."],
+      findings: [],
+    });
+    expect(pressed).toContain("\nConnector: INV-1, set-screw lug, one barrel, from the catalogue\n");
+    expect(pressed).toContain("\n  1. strip for opening barrel: 1.5 in\n");
+    expect(pressed).toContain("\n  4. tool T-1, die D-2, 2 crimps\n");
+    expect(pressed).toContain("\nConditions\n  1. Record the die. (215.2(A)(1), NFPA 70-2023)\n");
+    expect(pressed).toContain("\n  1. conductors for each opening: 1, nothing is marked (215.2(A)(1), NFPA 70-2023)\n");
+    expect(pressed).toContain("\nCaveats\n  1. The connector is invented.\n");
+    expect(pressed).not.toContain("\nFindings\n");
+    expect(jointFindingText({ ...accepted, tooling: { tool: "T-1" } })).toContain("\n  4. tool T-1\n");
   });
   test("a refusal tells no torque and no duties", () => {
     const refused = text({ circuit: { sets: 1, voltageV: 1000 } });

@@ -197,8 +197,11 @@ function valueText({ value, unit }: { readonly value: StepValue; readonly unit?:
           ? "yes"
           : "no"
         : String(value);
-  return unit === undefined ? text : `${text} ${unit}`;
+  return unit === undefined || unit === "term" || unit === "1" ? text : `${text} ${UNIT_TEXT[unit] ?? unit}`;
 }
+
+/** Units as they are written on site; a word read from a table and a bare factor have none. */
+const UNIT_TEXT: Readonly<Record<string, string>> = { Cel: "C", degF: "F", in2: "sq in", "ohm/kft": "ohm per 1000 ft" };
 
 function fromText({ uses }: Step): string {
   if (uses.length === 0) return "";

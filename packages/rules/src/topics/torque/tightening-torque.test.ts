@@ -136,7 +136,11 @@ describe("default torque by conductor (NFPA 70-2023 Informative Annex I Table I.
     expect(defaultFor({ kind: "external-hex" }, "35 mm2")).toBe("see-instructions");
   });
 
-  const slotted = (width: number, length: number, unit: Length["unit"] = "in"): Drive => ({
+  const slotted = (
+    width: number,
+    length: number,
+    unit: Length["unit"] = "in",
+  ): Extract<Drive, { kind: "slotted" }> => ({
     kind: "slotted",
     screwSize: "10-and-larger",
     slotWidth: { value: width, unit },
@@ -182,6 +186,7 @@ describe("default torque by conductor (NFPA 70-2023 Informative Annex I Table I.
   test.each([Number.NaN, 0, -1])("a slot measured as %d has no column", (value) => {
     expect(defaultFor(slotted(value, 0.25), "12 AWG")).toBe("see-instructions");
     expect(defaultFor(slotted(0.047, value), "12 AWG")).toBe("see-instructions");
+    expect(defaultFor({ ...slotted(0.047, value), screwSize: "under-10" }, "12 AWG")).toBe("see-instructions");
   });
 
   // published: Table I.1, 3/0 AWG: 250 by the hexagon, 50 by a wide slot

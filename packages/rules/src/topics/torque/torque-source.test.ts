@@ -102,6 +102,8 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
     } as const;
     expect(check(withScrew({ drive, torque: "unmarked" }))).toMatchObject({
       outcome: "pass",
+      offered:
+        "250 lbf-in at the conductor screw of opening barrel, 3/0 AWG if driven by its hexagon, Informative Annex I Table I.1, NFPA 70-2023; 50 lbf-in at the conductor screw of opening barrel, 3/0 AWG if driven by its slot (No. 10 screw or larger), Informative Annex I Table I.1, NFPA 70-2023",
       advice: ["The slotted hexagon has two default torques; use the one for the way it is driven."],
     });
   });

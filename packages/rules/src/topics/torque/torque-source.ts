@@ -1,5 +1,5 @@
 import type { Edition } from "../../core/edition.js";
-import type { Duty } from "../../core/finding.js";
+import type { Duty, Step } from "../../core/finding.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { type Tightening, thingsToTighten, tighten, tightenPad } from "./tightening-torque.js";
@@ -31,11 +31,13 @@ export const torqueSource: Rule = {
     const cite = edition.clauses.torque;
     const text = { cite, required: REQUIRED } as const;
     const answers: Tightening[] = [];
+    const ends: Step[] = [];
     let pinHeld = false;
     for (const thing of thingsToTighten(subject)) {
       const answer = tighten(worksheet, thing, edition);
       if (answer.asks !== null) return asking(ID, worksheet, answer.asks.path, answer.asks.because, text);
       answers.push(answer);
+      ends.push(worksheet.last);
       if (thing.use.origin === "joint/equipment/terminal") pinHeld = true;
     }
     if (subject.connector.pin !== undefined && subject.origin === "connector" && !pinHeld)
@@ -49,15 +51,12 @@ export const torqueSource: Rule = {
         text,
       );
     const pad = tightenPad(worksheet, subject, edition);
-    if (pad !== null) answers.push(pad);
+    if (pad !== null) {
+      answers.push(pad);
+      ends.push(worksheet.last);
+    }
     if (!answers.some(isTightened)) return notApplicable(ID, "nothing at this joint is tightened with a tool");
-    worksheet.conclude(
-      "each screw has a torque or a method",
-      "pass",
-      [worksheet.last],
-      "none is left without one",
-      cite,
-    );
+    worksheet.conclude("each screw has a torque or a method", "pass", ends, "none is left without one", cite);
     const known = answers.filter(isTightened).map(answerText).join("; ");
     return settled(ID, worksheet, {
       ...text,

@@ -18,7 +18,7 @@ export function printedText(printed: Torque): string {
 }
 
 /** "275 lbf-in at the conductor screw of opening barrel, 3/0 AWG, Informative Annex I Table I.3, NFPA 70-2023". */
-export function answerText({ at, torque, method, level, cite }: Omit<TorqueAnswer, "steps">): string {
+export function answerText({ at, torque, method, level, cite, alternative }: Omit<TorqueAnswer, "steps">): string {
   const value = torque === null ? METHOD_TEXT[method] : printedText(torque.printed);
   const source =
     level === "equipment-marking"
@@ -26,7 +26,8 @@ export function answerText({ at, torque, method, level, cite }: Omit<TorqueAnswe
       : level === "connector-marking"
         ? "marked on the connector"
         : citationText(cite);
-  return torque === null ? `${value} at the ${at}` : `${value} at the ${at}, ${source}`;
+  const way = alternative === null ? "" : ` if ${alternative}`;
+  return torque === null ? `${value} at the ${at}` : `${value} at the ${at}${way}, ${source}`;
 }
 
 const METHOD_TEXT: Readonly<Record<TorqueAnswer["method"], string>> = {
