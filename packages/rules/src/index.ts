@@ -15,6 +15,7 @@ export * from "./core/rule.js";
 export * from "./core/table.js";
 export * from "./core/worksheet.js";
 export { tables as PUBLISHED_TABLES } from "./generated/index.js";
+export * from "./render/plain-text.js";
 export { EDITIONS, editionOf } from "./rulesets/editions.js";
 export { CAUTION, type ConnectorOrigin, type JointQuestion, RULES_VERSION } from "./topics/joint/check-joint.js";
 export * from "./topics/joint/joint-finding.js";
