@@ -2,3 +2,11 @@
 export * from "./money/currency.js";
 export * from "./money/decimal.js";
 export * from "./money/money.js";
+export * from "./prices/item-price.js";
+export * from "./prices/price-list.js";
+export * from "./problem/check-problem.js";
+export * from "./problem/group-joints.js";
+export * from "./problem/stock-problem.js";
+export { directSolver } from "./solver/direct-solver.js";
+export * from "./solver/solver.js";
+export { ThreadSolver } from "./solver/thread-solver.js";
