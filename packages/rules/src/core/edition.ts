@@ -70,6 +70,7 @@ export interface EditionClauses {
   readonly serviceSplices: Citation;
   readonly groundingMethods: Citation;
   readonly electrodeConductorSplices: Citation;
+  readonly electrodeConductorAluminum: Citation;
   readonly electrodeConductorSize: Citation;
   readonly electrodeConductorToRod: Citation;
   readonly electrodeConductorToConcrete: Citation;
@@ -90,6 +91,7 @@ export interface EditionClauses {
   readonly deviceAluminum: Citation;
   readonly motorConductors: Citation;
   readonly insulationTypes: Citation;
+  readonly conductorAreas: Citation;
   readonly listedConnectors: Citation;
   readonly temperatureMark: Citation;
   readonly padBolts: Citation;

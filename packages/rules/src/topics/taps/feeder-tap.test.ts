@@ -1,0 +1,269 @@
+import { describe, expect, test } from "vitest";
+import type { ConductorGroup } from "../../core/conductor.js";
+import type { Circuit, Joint, Protection } from "../../core/joint.js";
+import type { Length } from "../../core/quantity.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
+import { feederTap } from "./feeder-tap.js";
+
+type FeederTap = Extract<Protection, { readonly kind: "feeder-tap" }>;
+
+const feet = (value: number): Length => ({ value, unit: "ft" });
+
+/** A tap indoors from a 400 A feeder to a 40 A device, leaving its enclosure, with 75 C terminals at its ends. */
+function tapped(
+  size: string,
+  tap: Partial<FeederTap>,
+  circuit: Partial<Circuit> = {},
+  change: Partial<Joint> = {},
+  leaving: Partial<ConductorGroup> = {},
+) {
+  const protection: FeederTap = {
+    kind: "feeder-tap",
+    feederDeviceA: 400,
+    length: feet(8),
+    endDeviceA: 40,
+    leavesEnclosure: true,
+    physicallyProtected: true,
+    outdoors: false,
+    ...tap,
+  };
+  const joint = sampleJoint({
+    function: "tap",
+    conductors: [
+      sampleConductor({ size: "500 kcmil", duty: "run" }),
+      sampleConductor({ size, duty: "tap", ...leaving }),
+    ],
+    circuit: { sets: 1, loadA: 28, protection, endTerminalTemperature: { value: 75, unit: "Cel" }, ...circuit },
+    equipment: { tag: "DP-3", kind: "panelboard" },
+    ...change,
+  });
+  return feederTap.check(sampleSubject(joint, sampleConnector({ mounting: { kind: "free" } })), nfpa70Edition2023);
+}
+
+/** The same without the words on where it runs. */
+function tappedSomewhere(size: string, lengthFt: number, endDeviceA: number) {
+  const joint = sampleJoint({
+    function: "tap",
+    conductors: [sampleConductor({ size: "500 kcmil", duty: "run" }), sampleConductor({ size, duty: "tap" })],
+    circuit: {
+      sets: 1,
+      loadA: 28,
+      protection: {
+        kind: "feeder-tap",
+        feederDeviceA: 400,
+        length: feet(lengthFt),
+        endDeviceA,
+        leavesEnclosure: true,
+        physicallyProtected: true,
+      },
+      endTerminalTemperature: { value: 75, unit: "Cel" },
+    },
+  });
+  return feederTap.check(sampleSubject(joint, sampleConnector({ mounting: { kind: "free" } })), nfpa70Edition2023);
+}
+
+describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
+  // published: Table 310.16, copper at 75 C: 8 AWG 50 A, 10 AWG 35 A, 6 AWG 65 A, 2/0 AWG 175 A, 1/0 AWG 150 A, 1 AWG 130 A
+  test("8 ft in 8 AWG copper to a 40 A device is allowed, in a raceway", () => {
+    expect(tapped("8 AWG", {})).toMatchObject({
+      outcome: "pass",
+      cite: { locator: "240.21(B)(1)" },
+      required: ">= 40 A (1/10 of 400 A) and >= 40 A end device",
+      offered: "50 A",
+      conditions: [{ duty: "tap-protected" }],
+    });
+  });
+  test("22 ft in 6 AWG copper is short of a third of the feeder's device", () => {
+    expect(tapped("6 AWG", { length: feet(22), endDeviceA: 60 }, { loadA: 40 })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.21(B)(2)" },
+      required: ">= 133.3 A (1/3 of 400 A) and >= 60 A end device",
+      offered: "65 A",
+      fix: "1/0 AWG copper (150 A at 75 C) or larger, or a tap of 10 ft or less",
+    });
+  });
+  test("22 ft in 2/0 AWG copper to a 150 A device is allowed, ending in one device", () => {
+    expect(tapped("2/0 AWG", { length: feet(22), endDeviceA: 150 }, { loadA: 120 })).toMatchObject({
+      outcome: "pass",
+      offered: "175 A",
+      conditions: [{ duty: "tap-protected" }, { duty: "tap-ends-in-one-device" }],
+    });
+  });
+
+  // hand: 10 x 50 A = 500 A
+  test.each([
+    [499, "pass"],
+    [500, "pass"],
+    [501, "fail"],
+  ] as const)("8 AWG copper, 50 A, on a %d A feeder: %s", (feederDeviceA, outcome) => {
+    expect(tapped("8 AWG", { feederDeviceA }).outcome).toBe(outcome);
+  });
+  test("a tap that stays in its enclosure owes no share of the feeder's device", () => {
+    expect(tapped("8 AWG", { feederDeviceA: 4000, leavesEnclosure: false })).toMatchObject({
+      outcome: "pass",
+      required: ">= 40 A end device",
+      conditions: [{ duty: "tap-within-enclosure" }],
+    });
+  });
+  // hand: 3 x 65 A = 195 A
+  test.each([
+    [194, "pass"],
+    [195, "pass"],
+    [196, "fail"],
+  ] as const)("6 AWG copper, 65 A, 22 ft from a %d A feeder: %s", (feederDeviceA, outcome) => {
+    expect(tapped("6 AWG", { feederDeviceA, length: feet(22) }).outcome).toBe(outcome);
+  });
+  // published: 10 ft and 25 ft belong to the shorter tap; hand: 50 A reaches 400/10 but not 400/3, 150 A reaches both
+  test.each([
+    ["8 AWG", 9.9, "pass"],
+    ["8 AWG", 10, "pass"],
+    ["8 AWG", 10.1, "fail"],
+    ["1/0 AWG", 24.9, "pass"],
+    ["1/0 AWG", 25, "pass"],
+    ["1/0 AWG", 25.1, "fail"],
+  ] as const)("%s copper over %d ft: %s", (size, length, outcome) => {
+    expect(tapped(size, { length: feet(length) }).outcome).toBe(outcome);
+  });
+  test.each([
+    [{ value: 120, unit: "in" }, "pass"],
+    [{ value: 120.1, unit: "in" }, "fail"],
+    [{ value: 3048, unit: "mm" }, "pass"],
+    [{ value: 3048.1, unit: "mm" }, "fail"],
+    [{ value: 3.048, unit: "m" }, "pass"],
+    [{ value: 3.0481, unit: "m" }, "fail"],
+  ] as const)("10 ft is 120 in, 3048 mm and 3.048 m: %o %s", (length, outcome) => {
+    expect(tapped("8 AWG", { length }).outcome).toBe(outcome);
+  });
+  test("over 25 ft indoors is refused and the rule for high bays named as not answered", () => {
+    const finding = tapped("1/0 AWG", { length: feet(30) });
+    expect(finding).toMatchObject({ outcome: "fail", required: "25 ft or less", offered: "30 ft" });
+    expect(finding).toHaveProperty("sentence", expect.stringContaining("240.21(B)(4)"));
+  });
+
+  test.each([
+    [49, "pass"],
+    [50, "pass"],
+    [51, "fail"],
+  ] as const)(
+    "50 A to a device of %d A at the end: %s, for the next standard rating is not for taps",
+    (endDeviceA, outcome) => {
+      expect(tapped("8 AWG", { endDeviceA }).outcome).toBe(outcome);
+    },
+  );
+  test.each([
+    [50, "pass"],
+    [51, "fail"],
+  ] as const)("50 A under a load of %d A: %s", (loadA, outcome) => {
+    expect(tapped("8 AWG", {}, { loadA }).outcome).toBe(outcome);
+  });
+  test("a load that is not given is asked for, unless the tap fails anyway", () => {
+    const unloaded = (endDeviceA: number) => {
+      const protection: FeederTap = {
+        kind: "feeder-tap",
+        feederDeviceA: 400,
+        length: feet(8),
+        endDeviceA,
+        leavesEnclosure: true,
+        physicallyProtected: true,
+      };
+      const joint = sampleJoint({
+        function: "tap",
+        conductors: [sampleConductor({ size: "8 AWG", duty: "tap" })],
+        circuit: { sets: 1, protection, endTerminalTemperature: { value: 75, unit: "Cel" } },
+      });
+      return feederTap.check(sampleSubject(joint), nfpa70Edition2023);
+    };
+    expect(unloaded(40)).toMatchObject({ outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] });
+    expect(unloaded(60).outcome).toBe("fail");
+  });
+
+  test("outdoors a tap of any length needs only its end device", () => {
+    expect(tapped("8 AWG", { length: feet(300), outdoors: true })).toMatchObject({
+      outcome: "pass",
+      cite: { locator: "240.21(B)(5)" },
+      conditions: [{ duty: "tap-protected" }, { duty: "tap-ends-in-one-device" }, { duty: "tap-outdoors" }],
+    });
+    expect(tapped("6 AWG", { length: feet(22), outdoors: true }).outcome).toBe("pass");
+    expect(tapped("8 AWG", { feederDeviceA: 501, outdoors: true }).outcome).toBe("pass");
+    expect(tapped("8 AWG", { length: feet(300), outdoors: true, endDeviceA: 51 })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.21(B)(5)" },
+    });
+    // what the shorter rule allows is allowed by it, with fewer conditions
+    expect(tapped("8 AWG", { outdoors: true })).toMatchObject({ outcome: "pass", cite: { locator: "240.21(B)(1)" } });
+  });
+  test("whether it runs outdoors is asked for only where it decides", () => {
+    expect(tappedSomewhere("8 AWG", 8, 40).outcome).toBe("pass");
+    expect(tappedSomewhere("6 AWG", 22, 40)).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/circuit/protection/outdoors" }],
+    });
+    expect(tappedSomewhere("6 AWG", 30, 40)).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/circuit/protection/outdoors" }],
+    });
+    expect(tappedSomewhere("6 AWG", 22, 70).outcome).toBe("fail");
+    expect(tappedSomewhere("6 AWG", 30, 70).outcome).toBe("fail");
+  });
+  test("a tap that is not protected from damage is refused", () => {
+    expect(tapped("8 AWG", { physicallyProtected: false }).outcome).toBe("fail");
+  });
+
+  test("the ampacity is that of the terminations", () => {
+    const unknownEnds = (endDeviceA: number) => {
+      const protection: FeederTap = {
+        kind: "feeder-tap",
+        feederDeviceA: 400,
+        length: feet(8),
+        endDeviceA,
+        leavesEnclosure: true,
+        physicallyProtected: true,
+        outdoors: false,
+      };
+      const joint = sampleJoint({
+        function: "tap",
+        conductors: [sampleConductor({ size: "8 AWG", duty: "tap" })],
+        circuit: { sets: 1, loadA: 28, protection },
+      });
+      return feederTap.check(sampleSubject(joint, sampleConnector({ mounting: { kind: "free" } })), nfpa70Edition2023);
+    };
+    // published: 8 AWG copper 40, 50 and 55 A at 60, 75 and 90 C
+    expect(unknownEnds(40).outcome).toBe("pass");
+    expect(unknownEnds(41)).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/circuit/endTerminalTemperature" }],
+    });
+    expect(unknownEnds(56).outcome).toBe("fail");
+    expect(tapped("8 AWG", { endDeviceA: 41 }, { endTerminalTemperature: "unmarked" }).outcome).toBe("fail");
+  });
+  test("sizes outside the table are asked about, unfit insulation is refused", () => {
+    expect(tapped("16 mm2", {})).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/1/size" }] });
+    expect(tapped("8 AWG", {}, {}, { place: { location: "wet" } }, { insulation: "THHN" }).outcome).toBe("fail");
+  });
+  test("which conductor leaves is asked for when all run through", () => {
+    expect(tapped("8 AWG", {}, {}, {}, { duty: "run" })).toMatchObject({
+      missing: [{ path: "joint/conductors/0/duty" }],
+    });
+  });
+  test("the end of a tap is judged as the tap is", () => {
+    const finding = tapped(
+      "8 AWG",
+      {},
+      {},
+      {
+        function: "termination",
+        conductors: [sampleConductor({ size: "8 AWG" })],
+        equipment: { tag: "DISC-9", terminalTemperature: { value: 75, unit: "Cel" } },
+      },
+    );
+    expect(finding).toMatchObject({ outcome: "pass", offered: "50 A" });
+  });
+  test("other circuits and roles are not judged", () => {
+    expect(tapped("8 AWG", {}, { protection: { kind: "device", ratingA: 40 } }).outcome).toBe("not-applicable");
+    expect(tapped("8 AWG", {}, {}, { role: "neutral" }).outcome).toBe("not-applicable");
+  });
+  test("a device that is not a number never passes", () => {
+    expect(tapped("8 AWG", { endDeviceA: Number.NaN }).outcome).toBe("fail");
+  });
+});
