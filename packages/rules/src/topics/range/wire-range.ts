@@ -1,10 +1,11 @@
-import { areaMm2, type ConductorSize, sizeOf } from "../../core/conductor-size.js";
+import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
 import { conductorWords, strandingWords } from "../../core/conductor-words.js";
 import type { Opening, SizeRange } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import { type LandedGroup, landedGroups, namesStranding, positionIn, sizeFit } from "../../core/opening-fit.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { areaStep, rangeWords } from "../../core/size-area.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "wire-range";
@@ -170,24 +171,8 @@ function rangeStep(worksheet: Worksheet, range: SizeRange, path: string): Step {
   return worksheet.given("listed range", rangeWords(range), path);
 }
 
-function areaStep(worksheet: Worksheet, size: ConductorSize, of: Step): Step {
-  const metric = size.series === "metric";
-  return worksheet.conclude(
-    `area of ${size.text}`,
-    metric ? areaMm2(size) : size.areaKcmil,
-    [of],
-    "sizes are compared by cross-section area only",
-    undefined,
-    metric ? "mm2" : "kcmil",
-  );
-}
-
 function rangesWords({ ranges }: Opening): string {
   return ranges.map(rangeWords).join("; ");
-}
-
-function rangeWords({ from, to }: SizeRange): string {
-  return from === to ? from : `${from} to ${to}`;
 }
 
 function joined(before: string, next: string): string {
