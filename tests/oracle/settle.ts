@@ -134,8 +134,12 @@ const outdoors: Ways = (question) => {
   );
 };
 
+/** Where 230.46 asks for a mark at all. */
+const onService = ({ joint }: Question): boolean =>
+  joint.function !== "termination" && joint.circuit?.protection?.kind === "service";
+
 const lineSide: Ways = (question) =>
-  question.connector.lineSide === undefined
+  onService(question) && question.connector.lineSide === undefined
     ? (["marked", "unmarked"] as const).map((each) => withConnector(question, { lineSide: each }))
     : [question];
 
@@ -149,7 +153,7 @@ const neutralProtection: Ways = (question) => {
 };
 
 const installed: Ways = (question) =>
-  question.basis.edition === "2020" && question.basis.installedOn === undefined
+  onService(question) && question.basis.edition === "2020" && question.basis.installedOn === undefined
     ? ["2022-12-31", "2023-01-01"].map((installedOn) => ({ ...question, basis: { ...question.basis, installedOn } }))
     : [question];
 
@@ -188,8 +192,8 @@ const WAYS: readonly Ways[] = [
   openingCount,
   legs,
   outdoors,
-  lineSide,
   neutralProtection,
+  lineSide,
   installed,
   equipmentKind,
   electrode,
