@@ -13,10 +13,10 @@ function terminal(change: Partial<Connector> = {}): Connector {
   });
 }
 
-function check(pin: Connector["pin"], at: Connector | undefined = terminal()) {
+function check(pin: NonNullable<Connector["pin"]>, at: Connector = terminal()) {
   const adapter = sampleConnector({ family: "pin-adapter", construction: "compression", mounting: { kind: "free" } });
-  const joint = sampleJoint({ equipment: at === undefined ? { tag: "P-1" } : { tag: "P-1", terminal: at } });
-  return pinLanding.check(sampleSubject(joint, pin === undefined ? adapter : { ...adapter, pin }), nfpa70Edition2023);
+  const joint = sampleJoint({ equipment: { tag: "P-1", terminal: at } });
+  return pinLanding.check(sampleSubject(joint, { ...adapter, pin }), nfpa70Edition2023);
 }
 
 function withoutTerminal(pin: Connector["pin"]) {

@@ -17,13 +17,13 @@ const PACKAGE: readonly (readonly CombinationPart[])[] = [
 
 function check(
   conductors: readonly Partial<ConductorGroup>[],
-  combinations: readonly (readonly CombinationPart[])[] | undefined = PACKAGE,
+  combinations: readonly (readonly CombinationPart[])[] = PACKAGE,
   change: { readonly connector?: Partial<Connector>; readonly opening?: Partial<Opening> } = {},
 ) {
   const opening = sampleOpening({
     ranges: [{ from: "14 AWG", to: "10 AWG", strandings: ["solid", "class-B"] }],
     conductorsMax: 5,
-    ...(combinations === undefined ? {} : { combinations }),
+    combinations,
     ...change.opening,
   });
   const connector = sampleConnector({
@@ -73,7 +73,7 @@ describe("listed combination (NFPA 70-2023 110.3(B))", () => {
   test("a twist-on without its package's list is asked about", () => {
     const { combinations: _list, ...opening } = sampleOpening();
     const connector: Partial<Connector> = { openings: [{ ...opening, conductorsMax: 5 }] };
-    expect(check([{ count: 2 }], undefined, { connector })).toMatchObject({
+    expect(check([{ count: 2 }], PACKAGE, { connector })).toMatchObject({
       outcome: "missing",
       missing: [{ path: "connector/openings/0/combinations" }],
     });
