@@ -2,12 +2,12 @@
  * Exact arithmetic on printed decimals.
  *
  * Tables print decimals (0.58, 41.74); their products decide limits. In binary floating point 50 x 0.58 is
- * 28.999999999999996, so a limit of 29 would fail by nothing. Numbers are therefore held as reduced fractions of
+ * 28.999999999999996, so a limit of 29 would fail by nothing. Numbers are therefore held as fractions of
  * integers until a result is handed out.
  */
 export interface Exact {
   readonly numerator: bigint;
-  /** Always positive; the fraction is in lowest terms. */
+  /** Always positive. The fraction need not be in lowest terms; `reduced` puts it there. */
   readonly denominator: bigint;
 }
 
@@ -23,28 +23,37 @@ export function exactOf(value: number | string): Exact {
   const [, sign = "", whole = "0", fraction = "", exponentText = "0"] = match;
   const scale = fraction.length - Number(exponentText);
   const digits = BigInt(`${sign}${whole}${fraction}`);
-  return scale >= 0 ? reduce(digits, 10n ** BigInt(scale)) : reduce(digits * 10n ** BigInt(-scale), 1n);
+  return scale >= 0
+    ? { numerator: digits, denominator: 10n ** BigInt(scale) }
+    : { numerator: digits * 10n ** BigInt(-scale), denominator: 1n };
 }
 
 /** Product of two exact numbers. */
 export function multiply(a: Exact, b: Exact): Exact {
-  return reduce(a.numerator * b.numerator, a.denominator * b.denominator);
+  return { numerator: a.numerator * b.numerator, denominator: a.denominator * b.denominator };
 }
 
 /** Quotient of two exact numbers. @throws RangeError on division by zero. */
 export function divide(a: Exact, b: Exact): Exact {
   if (b.numerator === 0n) throw new RangeError("division by zero");
-  return reduce(a.numerator * b.denominator, a.denominator * b.numerator);
+  const sign = b.numerator < 0n ? -1n : 1n;
+  return { numerator: sign * a.numerator * b.denominator, denominator: sign * a.denominator * b.numerator };
 }
 
 /** Sum of two exact numbers. */
 export function add(a: Exact, b: Exact): Exact {
-  return reduce(a.numerator * b.denominator + b.numerator * a.denominator, a.denominator * b.denominator);
+  return {
+    numerator: a.numerator * b.denominator + b.numerator * a.denominator,
+    denominator: a.denominator * b.denominator,
+  };
 }
 
 /** Difference of two exact numbers. */
 export function subtract(a: Exact, b: Exact): Exact {
-  return reduce(a.numerator * b.denominator - b.numerator * a.denominator, a.denominator * b.denominator);
+  return {
+    numerator: a.numerator * b.denominator - b.numerator * a.denominator,
+    denominator: a.denominator * b.denominator,
+  };
 }
 
 /** Negative, zero or positive as a is less than, equal to or greater than b. */
@@ -54,9 +63,16 @@ export function compareExact(a: Exact, b: Exact): number {
   return left < right ? -1 : left > right ? 1 : 0;
 }
 
+/** The same fraction in lowest terms. */
+export function reduced({ numerator, denominator }: Exact): Exact {
+  const divisor = greatestCommonDivisor(numerator < 0n ? -numerator : numerator, denominator);
+  return { numerator: numerator / divisor, denominator: denominator / divisor };
+}
+
 /** The nearest double. Integers up to 2^53 on both sides divide with one correct rounding. */
 export function numberOf(value: Exact): number {
-  const { numerator, denominator } = value;
+  if (isSafe(value.numerator) && isSafe(value.denominator)) return Number(value.numerator) / Number(value.denominator);
+  const { numerator, denominator } = reduced(value);
   if (isSafe(numerator) && isSafe(denominator)) return Number(numerator) / Number(denominator);
   const digits = 25n;
   const scaled = (numerator * 10n ** digits) / denominator;
@@ -65,12 +81,6 @@ export function numberOf(value: Exact): number {
 
 function isSafe(value: bigint): boolean {
   return value <= 9007199254740991n && value >= -9007199254740991n;
-}
-
-function reduce(numerator: bigint, denominator: bigint): Exact {
-  const [n, d] = denominator < 0n ? [-numerator, -denominator] : [numerator, denominator];
-  const g = greatestCommonDivisor(n < 0n ? -n : n, d);
-  return { numerator: n / g, denominator: d / g };
 }
 
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {

@@ -86,6 +86,19 @@ export interface TorqueInUnits {
  * Worked: 275 lbf-in -> 22.9 lbf-ft, 31.1 N-m.
  */
 export function torqueInUnits(printed: Torque): TorqueInUnits {
+  const key = `${String(printed.value)} ${printed.unit}`;
+  const known = converted.get(key);
+  if (known !== undefined) return known;
+  const inUnits = convert(printed);
+  // Torques come from a few tables and markings; the limit only guards against a flood of odd ones.
+  if (converted.size < 2000) converted.set(key, inUnits);
+  return inUnits;
+}
+
+const converted = new Map<string, TorqueInUnits>();
+
+function convert({ value, unit: printedUnit }: Torque): TorqueInUnits {
+  const printed: Torque = { value, unit: printedUnit };
   const lbfIn = lbfInches(printed);
   const shown = (unit: TorqueUnit): number =>
     unit === printed.unit ? printed.value : oneDecimal(divide(lbfIn, LBF_IN_PER[unit]));

@@ -3,7 +3,7 @@
  * derivation was not written down on the way.
  */
 import type { Citation } from "./citation.js";
-import { add, compareExact, divide, type Exact, exactOf, multiply, numberOf, subtract } from "./exact.js";
+import { add, compareExact, divide, type Exact, exactOf, multiply, numberOf, reduced, subtract } from "./exact.js";
 import type { Relation, Step, StepValue } from "./finding.js";
 import { type Cell, isRefused, type TableRefusal } from "./table.js";
 
@@ -15,7 +15,7 @@ export type NumberStep = Step & { readonly value: number };
 export class Worksheet {
   readonly steps: Step[] = [];
   /** Exact values of computed steps, by step id: their shown value is only the nearest double. */
-  readonly #exact = new Map<number, Exact>();
+  #exact: Map<number, Exact> | undefined;
 
   /** A posted or catalogued fact. Numbers carry a unit. */
   given(label: string, value: StepValue, origin: string, unit?: string): Step {
@@ -35,14 +35,24 @@ export class Worksheet {
     unit?: string,
     uses: readonly Step[] = [],
   ): Step {
-    const base = { id: this.#next(), kind: "assumed", label, value, uses: ids(uses), because, cite } as const;
-    return this.#put(unit === undefined ? base : { ...base, unit });
+    const id = this.#next();
+    const kind = "assumed";
+    return this.#put(
+      unit === undefined
+        ? { id, kind, label, value, uses: ids(uses), because, cite }
+        : { id, kind, label, value, unit, uses: ids(uses), because, cite },
+    );
   }
 
   /** A number or word that stands in a clause's own text. */
   state(label: string, value: StepValue, cite: Citation, unit?: string, uses: readonly Step[] = []): Step {
-    const base = { id: this.#next(), kind: "stated", label, value, uses: ids(uses), cite } as const;
-    return this.#put(unit === undefined ? base : { ...base, unit });
+    const id = this.#next();
+    const kind = "stated";
+    return this.#put(
+      unit === undefined
+        ? { id, kind, label, value, uses: ids(uses), cite }
+        : { id, kind, label, value, unit, uses: ids(uses), cite },
+    );
   }
 
   /** A cell read from a published table. `uses` are the steps that chose row and column. */
@@ -94,20 +104,9 @@ export class Worksheet {
     substituted: string,
     cite?: Citation,
   ): NumberStep {
-    const id = this.#next();
-    this.#exact.set(id, value);
-    const base = {
-      id,
-      kind: "computed",
-      label,
-      value: finite(numberOf(value)),
-      unit,
-      uses: ids(uses),
-      formula,
-      substituted,
-    } as const;
-    this.#put(cite === undefined ? base : { ...base, cite });
-    return base;
+    this.#exact ??= new Map();
+    this.#exact.set(this.#next(), value);
+    return this.approximately(label, numberOf(value), unit, uses, formula, substituted, cite);
   }
 
   /**
@@ -123,18 +122,13 @@ export class Worksheet {
     substituted: string,
     cite?: Citation,
   ): NumberStep {
-    const base = {
-      id: this.#next(),
-      kind: "computed",
-      label,
-      value: finite(value),
-      unit,
-      uses: ids(uses),
-      formula,
-      substituted,
-    } as const;
-    this.#put(cite === undefined ? base : { ...base, cite });
-    return base;
+    const id = this.#next();
+    const kind = "computed";
+    const step =
+      cite === undefined
+        ? ({ id, kind, label, value: finite(value), unit, uses: ids(uses), formula, substituted } as const)
+        : ({ id, kind, label, value: finite(value), unit, uses: ids(uses), formula, substituted, cite } as const);
+    return this.#put(step);
   }
 
   /**
@@ -172,9 +166,20 @@ export class Worksheet {
     cite?: Citation,
     unit?: string,
   ): Step {
-    const base = { id: this.#next(), kind: "concluded", label, value, uses: ids(uses), because } as const;
-    const cited = cite === undefined ? base : { ...base, cite };
-    return this.#put(unit === undefined ? cited : { ...cited, unit });
+    const id = this.#next();
+    const kind = "concluded";
+    const used = ids(uses);
+    if (cite === undefined)
+      return this.#put(
+        unit === undefined
+          ? { id, kind, label, value, uses: used, because }
+          : { id, kind, label, value, unit, uses: used, because },
+      );
+    return this.#put(
+      unit === undefined
+        ? { id, kind, label, value, uses: used, because, cite }
+        : { id, kind, label, value, unit, uses: used, because, cite },
+    );
   }
 
   /** The last step, for a conclusion that rests on a comparison just made. */
@@ -186,7 +191,7 @@ export class Worksheet {
 
   /** The exact value of a number step. @throws TypeError when the step holds no number. */
   exact(step: Step): Exact {
-    const kept = this.#exact.get(step.id);
+    const kept = this.#exact?.get(step.id);
     if (kept !== undefined) return kept;
     if (typeof step.value !== "number") throw new TypeError(`step ${String(step.id)} (${step.label}) holds no number`);
     return exactOf(step.value);
@@ -202,7 +207,7 @@ export class Worksheet {
     if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
     // Doubles read from printed decimals keep their order; only computed values need the exact comparison.
     const order =
-      this.#exact.has(left.id) || this.#exact.has(right.id)
+      this.#exact !== undefined && (this.#exact.has(left.id) || this.#exact.has(right.id))
         ? compareExact(this.exact(left), this.exact(right))
         : left.value < right.value
           ? -1
@@ -241,12 +246,10 @@ export class Worksheet {
 
   /** An operand as printed arithmetic: the decimal where it has one, else the fraction in brackets. */
   #shown(step: Step): string {
-    const exact = this.#exact.get(step.id);
+    const exact = this.#exact?.get(step.id);
     if (exact === undefined) return String(step.value);
     const shown = numberOf(exact);
-    return compareExact(exactOf(shown), exact) === 0
-      ? String(shown)
-      : `(${exact.numerator.toString()} / ${exact.denominator.toString()})`;
+    return compareExact(exactOf(shown), exact) === 0 ? String(shown) : fractionText(reduced(exact));
   }
 
   #next(): number {
@@ -257,6 +260,10 @@ export class Worksheet {
     this.steps.push(step);
     return step;
   }
+}
+
+function fractionText({ numerator, denominator }: Exact): string {
+  return `(${numerator.toString()} / ${denominator.toString()})`;
 }
 
 function ids(steps: readonly Step[]): readonly number[] {

@@ -101,14 +101,18 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
 }
 
 function subjectOf({ joint, basis, connector, origin }: JointQuestion): JointSubject {
-  // Rules that depend on a date of installation read it from the joint, so the basis in force is put there.
-  const inForce = joint.basis === basis ? joint : { ...joint, basis };
+  const inForce = jointUnder(joint, basis);
   return {
     joint: inForce,
     connector,
     origin: origin === "equipment" ? "joint/equipment/terminal" : "connector",
     landings: landConductors(inForce, connector),
   };
+}
+
+/** The joint with the basis in force put into it: rules that depend on the date of installation read it there. */
+export function jointUnder(joint: Joint, basis: Basis): Joint {
+  return joint.basis === basis ? joint : { ...joint, basis };
 }
 
 function verdictOf(findings: readonly CheckFinding[]): Verdict {

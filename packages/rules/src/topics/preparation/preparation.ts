@@ -30,14 +30,13 @@ export function surfaceOf({ conductors }: Joint): Surface {
  */
 export function preparation({ joint, connector }: JointSubject, edition: Edition): PreparationAnswer {
   const surface = surfaceOf(joint);
+  const brush = brushFor(surface, connector.construction === "insulation-piercing");
+  const compound = compoundFor(surface, connector.compound);
   return {
-    brush: {
-      ...brushFor(surface, connector.construction === "insulation-piercing"),
-      level: "trade-practice",
-      cite: COMMON_PRACTICE,
-    },
+    brush: { needed: brush.needed, because: brush.because, level: "trade-practice", cite: COMMON_PRACTICE },
     compound: {
-      ...compoundFor(surface, connector.compound),
+      need: compound.need,
+      because: compound.because,
       level: "connector-marking",
       cite: edition.clauses.instructions,
     },

@@ -8,6 +8,7 @@ import {
   type JointOutcome,
   type JointQuestion,
   jointFinding,
+  jointUnder,
   judgeJoint,
 } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
@@ -50,7 +51,8 @@ export function selectConnectorsUnder(
   catalogue: readonly CatalogueItem[],
   edition: Edition,
 ): SelectedConnector {
-  const judged = catalogue.map((item) => judge(joint, basis, item, edition));
+  const inForce = jointUnder(joint, basis);
+  const judged = catalogue.map((item) => judge(inForce, basis, item, edition));
   const candidates = judged.filter(({ outcome }) => isAccepted(outcome)).sort(byRank);
   const excluded = countByFirstFailure(judged);
   const [best, ...others] = candidates;

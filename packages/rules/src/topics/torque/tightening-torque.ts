@@ -106,13 +106,8 @@ export function tightenPad(
   );
   const cell = cellAt(edition.tables.padBoltTorque, bolt, "steelOrBronze");
   const boltText = bolt.startsWith("M") ? bolt : `${bolt} in`;
-  const base = {
-    at: `pad bolt ${boltText}`,
-    opening: "pad",
-    drive: `head of a ${boltText} bolt`,
-    alternative: null,
-    asks: null,
-  } as const;
+  const at = `pad bolt ${boltText}`;
+  const drive = `head of a ${boltText} bolt`;
   if (isRefused(cell) || typeof cell.value !== "number") {
     worksheet.conclude(
       "torque of the pad bolt",
@@ -122,7 +117,11 @@ export function tightenPad(
       edition.tables.padBoltTorque.cite,
     );
     return {
-      ...base,
+      at,
+      opening: "pad",
+      drive,
+      alternative: null,
+      asks: null,
       method: "see-instructions",
       torque: null,
       level: null,
@@ -141,7 +140,11 @@ export function tightenPad(
     "lbf-in",
   );
   return {
-    ...base,
+    at,
+    opening: "pad",
+    drive,
+    alternative: null,
+    asks: null,
     method: "torque",
     torque,
     level: "trade-practice",
@@ -182,7 +185,8 @@ function marked(worksheet: Worksheet, use: ScrewInUse, screw: Screw, printed: To
   const torque = torqueInUnits(printed);
   const part = use.origin === "connector" ? "connector" : "equipment";
   return {
-    ...placeOf(use),
+    at: placeOf(use),
+    opening: openingsOf(use),
     method: "torque",
     torque,
     level: markingLevel(use),
@@ -216,7 +220,8 @@ function byTable(
       : "driven by its hexagon"
     : null;
   return {
-    ...placeOf(use),
+    at: placeOf(use),
+    opening: openingsOf(use),
     method: "torque",
     torque,
     level: "code-table",
@@ -279,7 +284,18 @@ function unmeasured(
   sentence: string,
 ): Tightening {
   worksheet.conclude("how it is made fast", method, [worksheet.last], sentence, cite);
-  return { ...placeOf(use), method, torque: null, level, cite, drive, alternative: null, sentence, asks: null };
+  return {
+    at: placeOf(use),
+    opening: openingsOf(use),
+    method,
+    torque: null,
+    level,
+    cite,
+    drive,
+    alternative: null,
+    sentence,
+    asks: null,
+  };
 }
 
 function seeInstructions(
@@ -291,7 +307,8 @@ function seeInstructions(
 ): Tightening {
   worksheet.conclude("tightening torque", "see the instructions", [worksheet.last], because, cite);
   return {
-    ...placeOf(use),
+    at: placeOf(use),
+    opening: openingsOf(use),
     method: "see-instructions",
     torque: null,
     level: null,
@@ -304,11 +321,14 @@ function seeInstructions(
 }
 
 /** Ports of one kind may hold conductors of several sizes, so the size tells them apart. */
-function placeOf(use: ScrewInUse): { readonly at: string; readonly opening: string } {
-  const opening = use.openings.join(" and ");
+function placeOf(use: ScrewInUse): string {
   const kind = use.openings.length === 1 ? "conductor screw of opening" : "bolt across openings";
   const owner = use.origin === "connector" ? "" : " of the equipment's terminal";
-  return { at: `${kind} ${opening}${owner}, ${use.largest}`, opening };
+  return `${kind} ${openingsOf(use)}${owner}, ${use.largest}`;
+}
+
+function openingsOf({ openings }: ScrewInUse): string {
+  return openings.join(" and ");
 }
 
 function wayOf(drive: Drive): DrivenBy {

@@ -59,7 +59,8 @@ export const torqueSource: Rule = {
     worksheet.conclude("each screw has a torque or a method", "pass", ends, "none is left without one", cite);
     const known = answers.filter(isTightened).map(answerText).join("; ");
     return settled(ID, worksheet, {
-      ...text,
+      cite,
+      required: REQUIRED,
       sentence: `How to tighten is known: ${known}.`,
       offered: known,
       conditions: conditionsFor(answers, edition),
