@@ -1,0 +1,330 @@
+import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
+import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
+import type { Electrode } from "../../core/connector.js";
+import type { Edition } from "../../core/edition.js";
+import type { CheckFinding, Step } from "../../core/finding.js";
+import type { Grounding, Joint } from "../../core/joint.js";
+import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { type Cell, cellInInterval, isRefused, type Table } from "../../core/table.js";
+import { Worksheet } from "../../core/worksheet.js";
+import { awgOrKcmil, groundingColumn, metalMark, writeArea } from "./conductor-area.js";
+
+const ID = "electrode-conductor-size";
+
+/** A conductor that serves one electrode alone need not be larger than this. */
+interface Cap {
+  readonly size: string;
+  readonly clause: "electrodeConductorToRod" | "electrodeConductorToConcrete";
+}
+
+const ROD_COPPER: Cap = { size: "6 AWG", clause: "electrodeConductorToRod" };
+const ROD_ALUMINUM: Cap = { size: "4 AWG", clause: "electrodeConductorToRod" };
+const CONCRETE_COPPER: Cap = { size: "4 AWG", clause: "electrodeConductorToConcrete" };
+
+/** What the conductor must at least be. */
+interface Required {
+  readonly area: Step;
+  readonly text: string;
+  readonly because: string;
+}
+
+interface AskedFact {
+  readonly path: string;
+  readonly because: string;
+}
+
+/**
+ * Is the grounding electrode conductor large enough for the service?
+ *
+ * NFPA 70 250.66 (2017, 2020, 2023), in our words: the least size goes by the area of the ungrounded service conductor
+ * in kcmil, all sets of a phase together. (A) a conductor that serves only rods, pipes or plates need not be larger
+ * than 6 AWG copper or 4 AWG aluminum; (B) one that serves only a concrete-encased electrode not larger than 4 AWG
+ * copper. Copper-clad aluminum stands with aluminum.
+ * Worked: five sets of 600 kcmil aluminum, 3000 kcmil, ask for 3/0 AWG copper; to a rod alone 6 AWG is enough.
+ * The service is asked for only where it decides: 3/0 AWG copper and 250 kcmil aluminum serve any service.
+ * Silent: a ground ring, whose conductor follows the ring (250.66(C)), has no cap here; nor has aluminum to concrete.
+ */
+export const electrodeConductorSize: Rule = {
+  id: ID,
+  title: "Size of the grounding electrode conductor",
+  clauses: ["electrodeConductorSize", "electrodeConductorToRod", "electrodeConductorToConcrete", "conductorAreas"],
+  needs: [
+    "joint/grounding/service",
+    "joint/grounding/electrode",
+    "joint/grounding/soleConnection",
+    "joint/conductors/0/size",
+    "joint/conductors/0/metal",
+  ],
+  cannotSee: "whether the conductor goes on to another electrode",
+  check({ joint }, edition) {
+    if (joint.role !== "electrode-conductor")
+      return notApplicable(ID, "the conductor is not a grounding electrode conductor");
+    const worksheet = new Worksheet();
+    let asked: { readonly fact: AskedFact; readonly conductor: ConductorGroup } | undefined;
+    const written: Written[] = [];
+    for (const [group, conductor] of joint.conductors.entries()) {
+      const decided = decide(joint.grounding, conductor, group, edition);
+      if ("path" in decided) {
+        asked ??= { fact: decided, conductor };
+        continue;
+      }
+      const one = write(joint, worksheet, conductor, group, decided, edition);
+      if (!one.holds) return answer(worksheet, one, edition);
+      written.push(one);
+    }
+    const [last] = written.slice(-1);
+    if (asked !== undefined || last === undefined)
+      return asking(
+        ID,
+        worksheet,
+        asked?.fact.path ?? "joint/conductors/0/size",
+        asked?.fact.because ?? "No conductor is given.",
+        {
+          cite: edition.clauses.electrodeConductorSize,
+          required: "the size for the service and the electrode",
+          offered: asked === undefined ? "not known" : offeredText(asked.conductor),
+        },
+      );
+    if (written.length > 1)
+      worksheet.conclude(
+        "every conductor is large enough",
+        "pass",
+        written.map(({ compared }) => compared),
+        "each of them reaches the size asked for",
+        edition.clauses.electrodeConductorSize,
+      );
+    return answer(worksheet, last, edition);
+  },
+};
+
+interface Written {
+  readonly holds: boolean;
+  readonly compared: Step;
+  readonly required: Required;
+  readonly conductor: ConductorGroup;
+  readonly basis: Basis;
+}
+
+/** By what the size is judged, once it is clear that nothing missing can turn the answer. */
+type Basis =
+  | { readonly by: "cap"; readonly size: ConductorSize; readonly cap: Cap }
+  | { readonly by: "service"; readonly size: ConductorSize }
+  | { readonly by: "largest"; readonly size: ConductorSize }
+  | { readonly by: "smallest"; readonly size: ConductorSize };
+
+function decide(
+  grounding: Grounding | undefined,
+  conductor: ConductorGroup,
+  group: number,
+  edition: Edition,
+): Basis | AskedFact {
+  const size = awgOrKcmil(conductor.size);
+  if (size === undefined)
+    return {
+      path: `joint/conductors/${String(group)}/size`,
+      because:
+        "The sizes of electrode conductors are printed in AWG and kcmil; a size of another system cannot be set against them.",
+    };
+  const { electrode, service, soleConnection } = grounding ?? {};
+  const cap = electrode === undefined ? undefined : capOf(electrode, conductor.metal);
+  const capReached = cap !== undefined && size.areaKcmil >= sizeOf(cap.size).areaKcmil;
+  if (capReached && soleConnection === true) return { by: "cap", size, cap };
+  const [smallest, largest] = extremes(conductor.metal, edition);
+  if (size.areaKcmil >= largest) return { by: "largest", size };
+  if (size.areaKcmil < smallest) return { by: "smallest", size };
+  const known = service === undefined ? undefined : requiredAreaKcmil(service, conductor.metal, edition);
+  if (service !== undefined && known === undefined)
+    return {
+      path: "joint/grounding/service",
+      because:
+        "The service conductor must be given in AWG or kcmil, and its sets counted, for the table to be entered.",
+    };
+  if (known !== undefined && size.areaKcmil >= known) return { by: "service", size };
+  // From here on the table asks for more, or may do so: a cap could still make the conductor large enough.
+  if (capReached && soleConnection === undefined)
+    return {
+      path: "joint/grounding/soleConnection",
+      because:
+        "The conductor is large enough only if it serves this electrode alone; whether it goes on to another is not given.",
+    };
+  if (electrode === undefined && soleConnection !== false && size.areaKcmil >= leastCapKcmil(conductor.metal))
+    return {
+      path: "joint/grounding/electrode",
+      because:
+        "The conductor may be large enough for some electrodes and not for others; which electrode it serves is not given.",
+    };
+  return known === undefined
+    ? {
+        path: "joint/grounding/service",
+        because: "The service conductors are not given, and the size of the electrode conductor goes by them.",
+      }
+    : { by: "service", size };
+}
+
+function write(
+  joint: Joint,
+  worksheet: Worksheet,
+  conductor: ConductorGroup,
+  group: number,
+  basis: Basis,
+  edition: Edition,
+): Written {
+  const head = `joint/conductors/${String(group)}`;
+  const size = worksheet.given("size of the electrode conductor", basis.size.text, `${head}/size`);
+  const metal = worksheet.given("metal of the electrode conductor", conductor.metal, `${head}/metal`);
+  const area = writeArea(worksheet, basis.size, [size], edition);
+  const required = writeRequired(joint.grounding, worksheet, conductor.metal, metal, basis, edition);
+  const holds = worksheet.compare(
+    "the electrode conductor is large enough",
+    area,
+    ">=",
+    required.area,
+    clauseOf(basis, edition),
+  );
+  return { holds, compared: worksheet.last, required, conductor, basis };
+}
+
+function writeRequired(
+  grounding: Grounding | undefined,
+  worksheet: Worksheet,
+  metal: ConductorMetal,
+  metalStep: Step,
+  basis: Basis,
+  edition: Edition,
+): Required {
+  const mark = metalMark(metal);
+  if (basis.by === "cap") {
+    const electrode = worksheet.given("electrode", grounding?.electrode ?? "", "joint/grounding/electrode");
+    const sole = worksheet.given("serves this electrode alone", true, "joint/grounding/soleConnection");
+    const cap = worksheet.state(
+      "largest size asked for to this electrode alone",
+      basis.cap.size,
+      edition.clauses[basis.cap.clause],
+      undefined,
+      [electrode, sole, metalStep],
+    );
+    return {
+      area: writeArea(worksheet, sizeOf(basis.cap.size), [cap], edition),
+      text: `${basis.cap.size} ${mark}`,
+      because: "it serves this electrode alone",
+    };
+  }
+  if (basis.by === "service" && grounding?.service !== undefined)
+    return writeByService(grounding.service, worksheet, metal, metalStep, edition);
+  // Whatever the service is, the table asks for no more than its last row and no less than its first.
+  const table = edition.tables.electrodeConductorCopperService;
+  const row = basis.by === "largest" ? table.rows[table.rows.length - 1] : table.rows[0];
+  const cell = row?.cells[groundingColumn(metal)];
+  if (cell === undefined || isRefused(cell)) throw new Error("the table of electrode conductors has no such row");
+  const read = worksheet.read(
+    basis.by === "largest" ? "largest size the table asks for" : "smallest size the table asks for",
+    cell,
+    [metalStep],
+  );
+  return {
+    area: writeArea(worksheet, sizeOf(String(read.value)), [read], edition),
+    text: `${String(read.value)} ${mark}`,
+    because: basis.by === "largest" ? "no service asks for more" : "no service asks for less",
+  };
+}
+
+function writeByService(
+  service: NonNullable<Grounding["service"]>,
+  worksheet: Worksheet,
+  metal: ConductorMetal,
+  metalStep: Step,
+  edition: Edition,
+): Required {
+  const cite = edition.clauses.electrodeConductorSize;
+  const size = worksheet.given("service conductor", service.size, "joint/grounding/service/size");
+  const serviceMetal = worksheet.given(
+    "metal of the service conductor",
+    service.metal,
+    "joint/grounding/service/metal",
+  );
+  const one = writeArea(worksheet, sizeOf(service.size), [size], edition);
+  const sets = worksheet.given("sets of service conductors", service.sets, "joint/grounding/service/sets");
+  const total = worksheet.multiply("service area of all sets", [one, sets], "kcmil", cite);
+  const cell = serviceCell(service.metal, total.value, metal, edition);
+  const read = worksheet.tryRead("least size by the service", cell, [total, serviceMetal, metalStep]);
+  if ("refusal" in read) throw new Error(read.detail);
+  return {
+    area: writeArea(worksheet, sizeOf(String(read.value)), [read], edition),
+    text: `${String(read.value)} ${metalMark(metal)}`,
+    because: `the service has ${service.sets === 1 ? "" : `${String(service.sets)} x `}${service.size} ${metalMark(service.metal)}`,
+  };
+}
+
+function answer(worksheet: Worksheet, { holds, required, conductor, basis }: Written, edition: Edition): CheckFinding {
+  const offered = offeredText(conductor);
+  return settled(ID, worksheet, {
+    sentence: holds
+      ? `The electrode conductor is ${offered}; ${required.text} is enough: ${required.because}.`
+      : `The electrode conductor is ${offered}, smaller than the ${required.text} asked for: ${required.because}.`,
+    cite: clauseOf(basis, edition),
+    required: required.text,
+    offered,
+    fix: `an electrode conductor of ${required.text} or larger`,
+  });
+}
+
+function clauseOf(basis: Basis, { clauses }: Edition) {
+  return basis.by === "cap" ? clauses[basis.cap.clause] : clauses.electrodeConductorSize;
+}
+
+function capOf(electrode: Electrode, metal: ConductorMetal): Cap | undefined {
+  switch (electrode) {
+    case "copper-bonded-rod":
+    case "galvanized-rod":
+    case "stainless-rod":
+    case "plate":
+      return metal === "copper" ? ROD_COPPER : ROD_ALUMINUM;
+    case "concrete-encased-rebar":
+      return metal === "copper" ? CONCRETE_COPPER : undefined;
+    case "water-pipe":
+    case "building-steel":
+    case "ground-ring":
+      return undefined;
+  }
+}
+
+function leastCapKcmil(metal: ConductorMetal): number {
+  return sizeOf((metal === "copper" ? ROD_COPPER : ROD_ALUMINUM).size).areaKcmil;
+}
+
+/** The areas of the smallest and the largest size that the table asks for; both tables have the same ends. */
+function extremes(metal: ConductorMetal, edition: Edition): readonly [number, number] {
+  const { rows } = edition.tables.electrodeConductorCopperService;
+  const column = groundingColumn(metal);
+  return [areaOf(rows[0]?.cells[column]), areaOf(rows[rows.length - 1]?.cells[column])];
+}
+
+function areaOf(cell: Table["rows"][number]["cells"][string] | undefined): number {
+  return cell === undefined || isRefused(cell) ? Number.NaN : sizeOf(String(cell.value)).areaKcmil;
+}
+
+function serviceCell(
+  serviceMetal: ConductorMetal,
+  areaKcmil: number,
+  metal: ConductorMetal,
+  { tables }: Edition,
+): Cell | ReturnType<typeof cellInInterval> {
+  const table =
+    serviceMetal === "copper" ? tables.electrodeConductorCopperService : tables.electrodeConductorAluminumService;
+  return cellInInterval(table, areaKcmil, groundingColumn(metal));
+}
+
+function requiredAreaKcmil(
+  service: NonNullable<Grounding["service"]>,
+  metal: ConductorMetal,
+  edition: Edition,
+): number | undefined {
+  const size = awgOrKcmil(service.size);
+  if (size === undefined || !(service.sets >= 1)) return undefined;
+  const cell = serviceCell(service.metal, size.areaKcmil * service.sets, metal, edition);
+  return isRefused(cell) ? undefined : sizeOf(String(cell.value)).areaKcmil;
+}
+
+function offeredText({ size, metal }: ConductorGroup): string {
+  return `${size} ${metalMark(metal)}`;
+}

@@ -1,0 +1,110 @@
+import { describe, expect, test } from "vitest";
+import type { Connector, GroundingListing } from "../../core/connector.js";
+import type { Joint } from "../../core/joint.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
+import { electrodeConnection } from "./electrode-connection.js";
+
+const ROD: GroundingListing = { listed: true, electrodes: ["copper-bonded-rod"], conductorsPerClamp: "unmarked" };
+
+function connected(
+  grounding: GroundingListing | undefined,
+  change: Partial<Joint> = {},
+  part: Partial<Connector> = {},
+) {
+  const joint = sampleJoint({
+    role: "electrode-conductor",
+    conductors: [sampleConductor({ size: "6 AWG", insulation: "bare" })],
+    grounding: { electrode: "copper-bonded-rod" },
+    equipment: { tag: "ROD-1", kind: "electrode" },
+    place: { location: "direct-burial" },
+    ...change,
+  });
+  const connector = sampleConnector({
+    family: "rod-clamp",
+    construction: "bolted-clamp",
+    mounting: { kind: "free" },
+    ...(grounding === undefined ? {} : { grounding }),
+    ...part,
+  });
+  return electrodeConnection.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+const holding = (count: number): Partial<Joint> => ({ conductors: [sampleConductor({ count, size: "6 AWG" })] });
+
+describe("connection to the electrode (NFPA 70-2023 250.70)", () => {
+  test("a clamp listed for the rod with one conductor serves, to be inspected before it is covered", () => {
+    expect(connected(ROD)).toMatchObject({ outcome: "pass", conditions: [{ duty: "inspect-before-cover" }] });
+    expect(connected(ROD, { place: { location: "concrete" } })).toMatchObject({
+      conditions: [{ duty: "inspect-before-cover" }],
+    });
+    expect(connected(ROD, { place: { location: "dry" } })).toMatchObject({ outcome: "pass", conditions: [] });
+  });
+  test("a clamp for another electrode is refused", () => {
+    expect(connected(ROD, { grounding: { electrode: "stainless-rod" } })).toMatchObject({
+      outcome: "fail",
+      required: "listed for stainless rod",
+    });
+    expect(connected({ ...ROD, listed: false }).outcome).toBe("fail");
+    expect(connected({ ...ROD, electrodes: [] }).outcome).toBe("fail");
+  });
+  // published: one conductor per clamp unless listed for more
+  test.each([
+    ["unmarked", 1, "pass"],
+    ["unmarked", 2, "fail"],
+    [2, 1, "pass"],
+    [2, 2, "pass"],
+    [2, 3, "fail"],
+    [undefined, 1, "pass"],
+    [undefined, 2, "missing"],
+  ] as const)("a clamp marked for %s, with %d conductors: %s", (conductorsPerClamp, count, outcome) => {
+    const listing: GroundingListing = {
+      listed: true,
+      electrodes: ["copper-bonded-rod"],
+      ...(conductorsPerClamp === undefined ? {} : { conductorsPerClamp }),
+    };
+    expect(connected(listing, holding(count)).outcome).toBe(outcome);
+  });
+  test("two conductors are refused even where the electrode is not known", () => {
+    expect(connected(ROD, { ...holding(2), grounding: {} })).toMatchObject({
+      outcome: "fail",
+      required: "1 conductor",
+      offered: "2 conductors",
+    });
+  });
+  test("what is not known is asked for by name", () => {
+    expect(connected(undefined)).toMatchObject({ outcome: "missing", missing: [{ path: "connector/grounding" }] });
+    expect(connected(ROD, { grounding: {} })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/grounding/electrode" }],
+    });
+    expect(connected({ ...ROD, electrodes: [] }, { grounding: {} }).outcome).toBe("fail");
+  });
+  test("a lug on an electrode must be listed for it, a lug on a bus need not", () => {
+    const lug: Partial<Connector> = { family: "set-screw-lug-one-hole", construction: "set-screw" };
+    const listing: GroundingListing = { listed: true, electrodes: [] };
+    expect(connected(listing, {}, lug).outcome).toBe("fail");
+    expect(connected(listing, { equipment: { tag: "MSB", kind: "ground-bus" } }, lug).outcome).toBe("not-applicable");
+    expect(connected(listing, { equipment: { tag: "?" } }, lug)).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/equipment/kind" }],
+    });
+    expect(connected(listing, { equipment: { tag: "?" }, grounding: {} }, lug).outcome).toBe("not-applicable");
+  });
+  test("aluminum does not end in the earth or in concrete", () => {
+    const aluminum = { conductors: [sampleConductor({ metal: "aluminum", size: "4 AWG" })] };
+    expect(connected(ROD, aluminum)).toMatchObject({ outcome: "fail", cite: { locator: "250.64(A)" } });
+    expect(connected(ROD, { ...aluminum, place: { location: "dry" } }).outcome).toBe("pass");
+  });
+  test("a bonding jumper on a pipe is judged, splices and other roles are not", () => {
+    const pipe: GroundingListing = { listed: true, electrodes: ["water-pipe"], conductorsPerClamp: 1 };
+    const jumper: Partial<Joint> = {
+      role: "bonding",
+      grounding: { electrode: "water-pipe" },
+      place: { location: "dry" },
+    };
+    expect(connected(pipe, jumper, { family: "pipe-clamp" })).toMatchObject({ outcome: "pass", conditions: [] });
+    expect(connected(ROD, { function: "splice" }).outcome).toBe("not-applicable");
+    expect(connected(ROD, { role: "equipment-ground" }).outcome).toBe("not-applicable");
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, test } from "vitest";
+import type { Connector } from "../../core/connector.js";
+import { CONSTRUCTIONS } from "../../core/connector.js";
+import type { Joint } from "../../core/joint.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
+import { electrodeSplice } from "./electrode-splice.js";
+
+function spliced(part: Partial<Connector>, change: Partial<Joint> = {}) {
+  const joint = sampleJoint({
+    function: "splice",
+    role: "electrode-conductor",
+    conductors: [sampleConductor({ count: 2, size: "4 AWG", insulation: "bare" })],
+    ...change,
+  });
+  return electrodeSplice.check(sampleSubject(joint, sampleConnector(part)), nfpa70Edition2023);
+}
+
+describe("splice in a grounding electrode conductor (NFPA 70-2023 250.64(C))", () => {
+  test("compression needs the grounding listing", () => {
+    expect(spliced({ construction: "compression", grounding: { listed: true, electrodes: [] } })).toMatchObject({
+      outcome: "pass",
+      conditions: [],
+    });
+    expect(spliced({ construction: "compression", grounding: { listed: false, electrodes: [] } }).outcome).toBe("fail");
+    expect(spliced({ construction: "compression" })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "connector/grounding" }],
+    });
+  });
+  test("a weld serves", () => {
+    expect(spliced({ construction: "weld" }).outcome).toBe("pass");
+  });
+  // published: nothing else is allowed, listed for grounding or not
+  test.each(CONSTRUCTIONS.filter((one) => one !== "compression" && one !== "weld"))("%s is refused", (construction) => {
+    expect(spliced({ construction, grounding: { listed: true, electrodes: [] } }).outcome).toBe("fail");
+  });
+  test("the refusal says what is asked for", () => {
+    expect(spliced({ construction: "split-bolt" })).toMatchObject({
+      required: "irreversible compression listed for grounding, or exothermic weld",
+      offered: "split bolt",
+      advice: [],
+    });
+  });
+  test("a tap is judged as a splice and told of the rule for several disconnects", () => {
+    const finding = spliced({ construction: "split-bolt" }, { function: "tap" });
+    expect(finding).toMatchObject({ outcome: "fail", advice: [expect.stringContaining("250.64(D)")] });
+  });
+  test("terminations and other roles are not judged", () => {
+    expect(spliced({ construction: "split-bolt" }, { function: "termination" }).outcome).toBe("not-applicable");
+    expect(spliced({ construction: "split-bolt" }, { role: "bonding" }).outcome).toBe("not-applicable");
+  });
+});

@@ -1,0 +1,254 @@
+import type { ConductorGroup } from "../../core/conductor.js";
+import { sizeOf } from "../../core/conductor-size.js";
+import type { Edition } from "../../core/edition.js";
+import type { CheckFinding, Step } from "../../core/finding.js";
+import type { Joint, Upsizing } from "../../core/joint.js";
+import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { cellInInterval } from "../../core/table.js";
+import { Worksheet } from "../../core/worksheet.js";
+import { areaText, awgOrKcmil, groundingColumn, metalMark, tradeSizeFor, writeArea } from "./conductor-area.js";
+
+const ID = "equipment-ground-size";
+
+/** What one ground must at least be: an area, and the words for it. */
+interface Required {
+  readonly area: Step;
+  readonly text: string;
+  readonly because: string;
+}
+
+/**
+ * Is the equipment ground large enough for the device ahead of it, and for phases that were raised?
+ *
+ * NFPA 70 250.122 (2017, 2020, 2023), in our words: (A) the least size by the rating of the device, in its own column
+ * for aluminum and copper-clad aluminum, and never larger than the phase conductors; (B) where the phases were raised
+ * above the size that would have been enough, the ground is raised in proportion to their areas in kcmil; (F) with
+ * parallel sets in separate raceways there is a ground of the full size in each. For a tap to a feeder the feeder's
+ * device counts.
+ * Worked: 225 A asks for 4 AWG copper, 41.74 kcmil; phases raised from 300 to 500 kcmil ask for
+ * 41.74 x 500 / 300 = 69.57 kcmil, so 1 AWG.
+ * Silent: raising that nobody stated; the cap at the phase size is used only where the installed size is stated.
+ */
+export const equipmentGroundSize: Rule = {
+  id: ID,
+  title: "Size of the equipment ground",
+  clauses: ["equipmentGroundSize", "equipmentGroundUpsizing", "equipmentGroundParallel", "conductorAreas"],
+  needs: ["joint/circuit/protection", "joint/upsizing", "joint/conductors/0/size", "joint/conductors/0/metal"],
+  cannotSee: "phase conductors that were raised without being stated here",
+  check({ joint }, edition) {
+    if (joint.role !== "equipment-ground") return notApplicable(ID, "the conductor is not an equipment ground");
+    const worksheet = new Worksheet();
+    const cite = edition.clauses.equipmentGroundSize;
+    const device = writeDevice(joint, worksheet);
+    if (device === undefined)
+      return asking(
+        ID,
+        worksheet,
+        "joint/circuit/protection",
+        "The rating of the device ahead of the ground is not given, and its size goes by it.",
+        {
+          cite,
+          required: "the size for the device ahead",
+          offered: offeredText(joint.conductors),
+        },
+      );
+    const { upsizing } = joint;
+    if (upsizing !== undefined) {
+      const problem = upsizingProblem(upsizing);
+      if (problem !== undefined)
+        return asking(ID, worksheet, problem.path, problem.because, {
+          cite: edition.clauses.equipmentGroundUpsizing,
+          required: "a ground raised as the phases were",
+          offered: offeredText(joint.conductors),
+        });
+    }
+    return judge(joint, worksheet, device, edition);
+  },
+};
+
+function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Edition): CheckFinding {
+  const cite =
+    joint.upsizing === undefined ? edition.clauses.equipmentGroundSize : edition.clauses.equipmentGroundUpsizing;
+  const compared: Step[] = [];
+  let required: Required | undefined;
+  let asked: string | undefined;
+  for (const [group, conductor] of joint.conductors.entries()) {
+    const head = `joint/conductors/${String(group)}`;
+    const size = awgOrKcmil(conductor.size);
+    if (size === undefined) {
+      asked ??= `${head}/size`;
+      continue;
+    }
+    const needed = writeRequired(joint, worksheet, device, conductor, head, edition);
+    if (typeof needed === "string")
+      return asking(ID, worksheet, "joint/circuit/protection", `${needed}.`, {
+        cite,
+        required: "the size for the device ahead",
+        offered: offeredText(joint.conductors),
+      });
+    required = needed;
+    const area = writeArea(
+      worksheet,
+      size,
+      [worksheet.given("size of the ground", size.text, `${head}/size`)],
+      edition,
+    );
+    if (!worksheet.compare("the ground is large enough", area, ">=", needed.area, cite))
+      return settled(ID, worksheet, {
+        sentence: `The ground is ${size.text} ${metalMark(conductor.metal)}, smaller than the ${needed.text} asked for: ${needed.because}.`,
+        cite,
+        required: needed.text,
+        offered: `${size.text} ${metalMark(conductor.metal)}`,
+        fix: `a ground of ${needed.text} or larger`,
+      });
+    compared.push(worksheet.last);
+  }
+  if (asked !== undefined || required === undefined)
+    return asking(
+      ID,
+      worksheet,
+      asked ?? "joint/conductors/0/size",
+      "The sizes of equipment grounds are printed in AWG and kcmil; a size of another system cannot be set against them.",
+      {
+        cite,
+        required: required?.text ?? "the size for the device ahead",
+        offered: offeredText(joint.conductors),
+      },
+    );
+  if (compared.length > 1)
+    worksheet.conclude(
+      "every ground is large enough",
+      "pass",
+      compared,
+      "each of them reaches the size asked for",
+      cite,
+    );
+  const each =
+    (joint.circuit?.sets ?? 1) > 1 ? " Parallel sets in separate raceways have one of this size in each." : "";
+  return settled(ID, worksheet, {
+    sentence: `The ground is ${offeredText(joint.conductors)}; asked for is ${required.text}: ${required.because}.${each}`,
+    cite,
+    required: required.text,
+    offered: offeredText(joint.conductors),
+  });
+}
+
+/** The rating that the table is entered with, as a step. */
+function writeDevice({ circuit }: Joint, worksheet: Worksheet): Step | undefined {
+  const protection = circuit?.protection;
+  if (protection?.kind === "device")
+    return worksheet.given("device ahead of the ground", protection.ratingA, "joint/circuit/protection/ratingA", "A");
+  if (protection?.kind === "feeder-tap")
+    return worksheet.given(
+      "device of the feeder ahead of the ground",
+      protection.feederDeviceA,
+      "joint/circuit/protection/feederDeviceA",
+      "A",
+    );
+  return undefined;
+}
+
+function upsizingProblem({
+  minimum,
+  installed,
+}: Upsizing): { readonly path: string; readonly because: string } | undefined {
+  if (minimum.metal !== installed.metal)
+    return {
+      path: "joint/upsizing/minimum",
+      because:
+        "The least phase size is given in another metal than the installed one; their areas say nothing about each other.",
+    };
+  if (awgOrKcmil(minimum.size) === undefined)
+    return {
+      path: "joint/upsizing/minimum",
+      because: "The least phase size must be given in AWG or kcmil for its area to be compared.",
+    };
+  if (awgOrKcmil(installed.size) === undefined)
+    return {
+      path: "joint/upsizing/installed",
+      because: "The installed phase size must be given in AWG or kcmil for its area to be compared.",
+    };
+  return undefined;
+}
+
+/** The area that one ground must have, or why the table gives none. */
+function writeRequired(
+  joint: Joint,
+  worksheet: Worksheet,
+  device: Step,
+  { metal }: ConductorGroup,
+  head: string,
+  edition: Edition,
+): Required | string {
+  const deviceA = typeof device.value === "number" ? device.value : Number.NaN;
+  const metalStep = worksheet.given("metal of the ground", metal, `${head}/metal`);
+  const cell = cellInInterval(edition.tables.equipmentGround, deviceA, groundingColumn(metal));
+  const read = worksheet.tryRead("least size by the device", cell, [device, metalStep]);
+  if ("refusal" in read) return read.detail;
+  const base = sizeOf(String(read.value));
+  const area = writeArea(worksheet, base, [read], edition);
+  const plain: Required = {
+    area,
+    text: `${base.text} ${metalMark(metal)}`,
+    because: `a device of ${String(deviceA)} A asks for it`,
+  };
+  return joint.upsizing === undefined
+    ? plain
+    : raised(joint, worksheet, plain, joint.upsizing, metalMark(metal), edition);
+}
+
+/** 250.122(B): in proportion to the areas of the phase conductors, and by (A) never more than the phase itself. */
+function raised(
+  joint: Joint,
+  worksheet: Worksheet,
+  base: Required,
+  upsizing: Upsizing,
+  mark: string,
+  edition: Edition,
+): Required {
+  const cite = edition.clauses.equipmentGroundUpsizing;
+  const minimum = writeArea(
+    worksheet,
+    sizeOf(upsizing.minimum.size),
+    [worksheet.given("least phase size", upsizing.minimum.size, "joint/upsizing/minimum/size")],
+    edition,
+  );
+  const installed = writeArea(
+    worksheet,
+    sizeOf(upsizing.installed.size),
+    [worksheet.given("installed phase size", upsizing.installed.size, "joint/upsizing/installed/size")],
+    edition,
+  );
+  if (!worksheet.compare("the phases were raised", installed, ">", minimum, cite)) return base;
+  const product = worksheet.multiply("area by the device x installed area", [base.area, installed], "kcmil2", cite);
+  const proportional = worksheet.divide("area in proportion", product, minimum, "kcmil", cite);
+  const cap = writePhaseArea(joint, worksheet, installed);
+  const capped = worksheet.compare(
+    "the proportion goes beyond the phase conductor",
+    proportional,
+    ">",
+    cap,
+    edition.clauses.equipmentGroundSize,
+  );
+  const area = capped ? cap : proportional;
+  const neededKcmil = typeof area.value === "number" ? area.value : Number.NaN;
+  const size = tradeSizeFor(edition, neededKcmil);
+  return {
+    area,
+    text: size === undefined ? areaText(neededKcmil) : `${size} ${mark}`,
+    because: capped
+      ? "phases that were raised ask for more, and the ground need not be larger than they are"
+      : `phases raised from ${upsizing.minimum.size} to ${upsizing.installed.size} ask for ${areaText(neededKcmil)}`,
+  };
+}
+
+/** The area of all sets of a phase together. */
+function writePhaseArea({ circuit }: Joint, worksheet: Worksheet, installed: Step): Step {
+  if (circuit === undefined || circuit.sets === 1) return installed;
+  const sets = worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets");
+  return worksheet.multiply("area of the phase conductors together", [installed, sets], "kcmil");
+}
+
+function offeredText(conductors: readonly ConductorGroup[]): string {
+  return conductors.map(({ size, metal }) => `${size} ${metalMark(metal)}`).join(" and ");
+}
