@@ -88,12 +88,12 @@ type BarLugRow = readonly [
   words: string,
 ];
 
-const ON_THE_BAR: Mounting = { kind: "integral" };
+const ON_THE_BAR: Mounting = { kind: "frame", frames: ["Oxbow ground bar"] };
 
 const BAR_LUGS: readonly BarLugRow[] = [
-  ["14 AWG", "1/0 AWG", "1/4", null, ON_THE_BAR, "fixed on the bar"],
-  ["14 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "fixed on the bar"],
-  ["6 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "fixed on the ground bus"],
+  ["14 AWG", "1/0 AWG", "1/4", null, ON_THE_BAR, "for frame Oxbow ground bar"],
+  ["14 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Oxbow ground bar"],
+  ["6 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Oxbow ground bar"],
   ["14 AWG", "2/0 AWG", "slotted hex", null, { kind: "pad", pattern: { holes: 1, bolt: "1/4" } }, "one bolt"],
   ["6 AWG", "300 kcmil", "5/16", 275, { kind: "pad", pattern: { holes: 1, bolt: "3/8" } }, "one bolt"],
   [
