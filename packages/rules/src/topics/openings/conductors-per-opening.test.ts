@@ -137,6 +137,19 @@ describe("conductors in each opening (NFPA 70-2023 110.14(A))", () => {
     });
     expect(check([run, run], openings, { function: "splice" }).outcome).toBe("pass");
   });
+  test("a splice or a tap that names one side only is asked for the other", () => {
+    const two = [opening({ count: 2, conductorsMax: 1 })];
+    for (const made of ["splice", "tap"] as const)
+      expect(check([{ count: 1 }], two, { function: made })).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: "joint/conductors" }],
+      });
+    expect(check([{ count: 2 }], two, { function: "splice" }).outcome).toBe("pass");
+    expect(check([{ count: 1 }], two).outcome).toBe("pass");
+    expect(check([{ duty: "tap", count: 2 }], two, { function: "tap" }).outcome).toBe("missing");
+    expect(check([{ duty: "run", count: 2 }], two, { function: "tap" }).outcome).toBe("missing");
+    expect(check([{ duty: "run" }, { duty: "tap" }], two, { function: "tap" }).outcome).toBe("pass");
+  });
   test("a connector without openings is left to the size rule, which asks for them", () => {
     expect(check([{}], []).outcome).toBe("not-applicable");
   });

@@ -21,7 +21,8 @@ const ID = "conductors-per-opening";
  * Worked: two 10 AWG under a screw marked for one: 2 <= 1 does not hold, so it is refused; two 12 AWG in a hole marked for two of
  * 14 to 12 AWG pass.
  * Silent: the text knows no default for a part that was not looked at, so the number is asked for where more than one
- * conductor lies in an opening; one conductor always may. Where the package lists combinations their rule decides.
+ * conductor lies in an opening; one conductor always may. Where the package lists combinations their rule decides. A
+ * splice or a tap that names one conductor only is asked for the other.
  */
 export const conductorsPerOpening: Rule = {
   id: ID,
@@ -120,6 +121,9 @@ function mayNotShare(subject: JointSubject, edition: Edition, landing: Landing, 
 function question(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding | undefined {
   const { joint, origin } = subject;
   const cite = clauseFor(joint, edition);
+  const absent = absentConductor(joint);
+  if (absent !== undefined)
+    return asking(ID, new Worksheet(), "joint/conductors", absent, { cite, required: "every conductor of the joint" });
   for (const { conductor, group, opening } of landedGroups(landings))
     if (dutyFit(joint.function, conductor, opening) === "unknown")
       return asking(
@@ -164,6 +168,23 @@ function question(subject: JointSubject, edition: Edition, landings: readonly La
         },
       );
   }
+  return undefined;
+}
+
+/** A splice or tap of one conductor is half told: the other could be of any size and metal. */
+function absentConductor({ function: made, conductors }: Joint): string | undefined {
+  if (made === "termination") return undefined;
+  let total = 0;
+  let runs = 0;
+  let taps = 0;
+  for (const { count, duty } of conductors) {
+    total += count;
+    if (duty !== "tap") runs += count;
+    if (duty !== "run") taps += count;
+  }
+  if (total < 2) return `A ${made} joins at least two conductors; the joint names ${conductorCount(total)}.`;
+  if (made === "tap" && (runs === 0 || taps === 0))
+    return `A tap has a conductor that runs through and one that leaves; the joint names no ${runs === 0 ? "run" : "tap"} conductor.`;
   return undefined;
 }
 
