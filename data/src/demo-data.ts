@@ -17,7 +17,7 @@ export interface ExpectedJoint {
   readonly verdict: Verdict;
   /** For a refusal or a question the rules that must fail or ask; otherwise the rules that must pass. */
   readonly rules: readonly string[];
-  /** Torques in lbf-in at the first and the second place that is tightened, equal ports once; null: none is there. */
+  /** Torques in lbf-in at the first and the second place that is tightened, equal ones once; null: none is there. */
   readonly torqueLbfIn: readonly [number | null, number | null];
   readonly reason: string;
 }
