@@ -1,4 +1,9 @@
 import type { Rule } from "../../core/rule.js";
+import { electrodeConductorSize } from "../grounding/electrode-conductor-size.js";
+import { electrodeConnection } from "../grounding/electrode-connection.js";
+import { electrodeSplice } from "../grounding/electrode-splice.js";
+import { equipmentGroundSize } from "../grounding/equipment-ground-size.js";
+import { groundingConnection } from "../grounding/grounding-connection.js";
 import { metalMarking } from "../metals/metal-marking.js";
 import { unlikeMetals } from "../metals/unlike-metals.js";
 import { pinLanding } from "../mounting/pin-landing.js";
@@ -7,38 +12,57 @@ import { conductorsPerOpening } from "../openings/conductors-per-opening.js";
 import { listedCombination } from "../openings/listed-combination.js";
 import { neutralTerminal } from "../openings/neutral-terminal.js";
 import { deviceProtection } from "../overcurrent/device-protection.js";
+import { parallelLegs } from "../parallel/parallel-legs.js";
 import { deterioratingAgent } from "../place/deteriorating-agent.js";
 import { placeListing } from "../place/place-listing.js";
 import { aluminumPreparation } from "../preparation/aluminum-preparation.js";
 import { wireRange } from "../range/wire-range.js";
 import { rework } from "../rework/rework-joint.js";
 import { lineSideMark } from "../service/line-side-mark.js";
+import { bendingSpace } from "../space/bending-space.js";
+import { enclosureFill } from "../space/enclosure-fill.js";
 import { strandClass } from "../stranding/strand-class.js";
 import { feederTap } from "../taps/feeder-tap.js";
 import { terminalTemperature } from "../termination/terminal-temperature.js";
+import { partReuse } from "../tooling/part-reuse.js";
+import { toolAndDie } from "../tooling/tool-and-die.js";
 import { torqueSource } from "../torque/torque-source.js";
+import { connectorFunction } from "../use/connector-function.js";
+import { insulatingCover } from "../use/insulating-cover.js";
 import { voltageRating } from "../voltage/voltage-rating.js";
 
 /** Every rule of the joint, in the order in which a refusal is named. */
 export const JOINT_RULES: readonly Rule[] = Object.freeze([
+  connectorFunction,
   metalMarking,
   unlikeMetals,
   wireRange,
   strandClass,
-  conductorsPerOpening,
+  electrodeConnection,
   neutralTerminal,
   listedCombination,
+  conductorsPerOpening,
   studAndHoles,
   pinLanding,
+  partReuse,
+  toolAndDie,
   voltageRating,
   placeListing,
   deterioratingAgent,
   lineSideMark,
+  parallelLegs,
   feederTap,
   terminalTemperature,
   deviceProtection,
+  equipmentGroundSize,
+  electrodeConductorSize,
+  electrodeSplice,
+  groundingConnection,
+  bendingSpace,
+  enclosureFill,
   torqueSource,
   aluminumPreparation,
+  insulatingCover,
   rework,
 ]);
 
