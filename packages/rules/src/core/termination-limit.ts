@@ -236,16 +236,17 @@ export function governingRating(
 ): { readonly cite: Citation; readonly text: string } | undefined {
   const limitC = limitAt(limit, bound);
   const source = limit.sources.find((one) => (bound === "low" ? one.lowC : one.highC) === limitC);
-  return source === undefined
-    ? undefined
-    : { cite: source.cite, text: `${PART_TEXT[source.part]}: ${String(limitC)} C` };
+  if (source === undefined) return undefined;
+  const rating = `${PART_TEXT[source.part]}: ${String(limitC)} C`;
+  if (source.basis !== "unknown") return { cite: source.cite, text: rating };
+  return { cite: source.cite, text: `${rating}, the ${bound === "low" ? "least" : "most"} it can be` };
 }
 
 /** "4/0 AWG aluminum carries 180 A at 75 C (the connector by its marking: 75 C)": how far the conductor may be loaded. */
 export function carriedText(limit: ConductorLimit, bound: Bound): string {
   const { conductor, sets } = limit;
   const governing = governingRating(limit, bound);
-  const carried = `${conductorText(sets, conductor.size, conductor.metal)} carries ${amperesText(carriedA(limit, bound))} at ${columnText(limit, bound)}`;
+  const carried = `${conductorText(sets, conductor.size, conductor.metal)} ${sets === 1 ? "carries" : "carry"} ${amperesText(carriedA(limit, bound))} at ${columnText(limit, bound)}`;
   return governing === undefined ? carried : `${carried} (${governing.text})`;
 }
 

@@ -239,7 +239,7 @@ function accept(
   return settled(ID, worksheet, {
     sentence: byNextRating
       ? `${carried}; the ${amperesText(deviceA)} device is the next standard rating above that, and the load stays within the ampacity.`
-      : `${carried}, and the ${amperesText(deviceA)} device protects it.`,
+      : `${carried}, and the device ahead is rated ${amperesText(deviceA)}.`,
     cite: byNextRating ? clauses.nextStandardRating : clauses.ampacityProtection,
     required: `protected at ${amperesText(deviceA)}`,
     offered: amperesText(tightest.lowA),
