@@ -1,0 +1,219 @@
+import { describe, expect, test } from "vitest";
+import type { Edition } from "../../core/edition.js";
+import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
+import { nfpa70Edition2020 } from "../../rulesets/nfpa70-2020/edition.js";
+import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
+import { type MotorCircuitQuestion, motorCircuit } from "./motor-circuit.js";
+import type { MotorConductor } from "./motor-conductor.js";
+import type { Motor } from "./motor-current.js";
+
+function motor(horsepower: string, change: Partial<Motor> = {}): Motor {
+  return { kind: "squirrel-cage", horsepower, voltageV: 460, build: "ordinary", ...change };
+}
+
+function ask(
+  question: Omit<MotorCircuitQuestion, "duty"> & { readonly duty?: "other" },
+  edition: Edition = nfpa70Edition2023,
+) {
+  return motorCircuit.answer(
+    { duty: "continuous", ...question },
+    { ruleSet: "nfpa70", edition: edition.edition },
+    edition,
+  );
+}
+
+function main(question: Parameters<typeof ask>[0], edition: Edition = nfpa70Edition2023) {
+  const finding = ask(question, edition);
+  if (finding.outcome !== "answered") throw new Error(finding.sentence);
+  return finding.results[0]?.value;
+}
+
+const c = (value: number) => ({ value, unit: "Cel" }) as const;
+const COPPER: MotorConductor = {
+  metal: "copper",
+  insulationRating: c(90),
+  terminalTemperature: c(75),
+  designLetter: "B",
+};
+
+describe("published worked example: NFPA 70 Informative Annex D, Example D8 (from memory)", () => {
+  // published: 25 hp squirrel-cage, 460 V three-phase: 34 A x 1.25 = 42.5 A (430.6(A), 430.22)
+  // published: 30 hp wound-rotor, 460 V three-phase: 40 A x 1.25 = 50 A
+  test.each([
+    ["25", "squirrel-cage", 34, 42.5],
+    ["30", "wound-rotor", 40, 50],
+  ] as const)("%s hp %s: %d A, conductor for %d A", (horsepower, kind, current, needed) => {
+    for (const edition of [nfpa70Edition2017, nfpa70Edition2020, nfpa70Edition2023]) {
+      const finding = ask({ ask: "conductor", motor: motor(horsepower, { kind }) }, edition);
+      expect(finding.results.map(({ value }) => value)).toEqual([needed, current]);
+      expect(finding.cite.edition).toBe(edition.edition);
+    }
+  });
+  // published: nameplate 31.6 A, service factor 1.15: not over 39.5 A; nameplate 36.4 A, 40 C rise: not over 45.5 A
+  test("overload devices of not over 39.5 A and 45.5 A", () => {
+    expect(main({ ask: "overload", motor: motor("25", { nameplateA: 31.6 }), serviceFactor: 1.15 })).toBe(39.5);
+    expect(
+      main({ ask: "overload", motor: motor("30", { kind: "wound-rotor", nameplateA: 36.4 }), temperatureRiseC: 40 }),
+    ).toBe(45.5);
+  });
+});
+
+describe("current of the tables", () => {
+  // hand: cells of Tables 430.248 and 430.250, x 1.25
+  test.each([
+    ["5", "single-phase", 230, 35],
+    ["5", "single-phase", 240, 35],
+    ["5", "single-phase", 220, 35],
+    ["5", "single-phase", 208, 38.5],
+    ["7-1/2", "squirrel-cage", 230, 27.5],
+    ["100", "squirrel-cage", 440, 155],
+    ["100", "squirrel-cage", 480, 155],
+    ["100", "squirrel-cage", 200, 356.25],
+    ["100", "squirrel-cage", 600, 123.75],
+    ["100", "squirrel-cage", 2300, 32.5],
+  ] as const)("%s hp %s at %d V needs %d A", (horsepower, kind, voltageV, needed) => {
+    expect(main({ ask: "conductor", motor: motor(horsepower, { kind, voltageV }) })).toBe(needed);
+  });
+
+  test("the nameplate's current is not used for an ordinary motor", () => {
+    const finding = ask({ ask: "conductor", motor: motor("25", { nameplateA: 31.6 }) });
+    expect(finding.results[0]?.value).toBe(42.5);
+    expect(finding.advice[0]).toContain("430.6(A)(1)");
+  });
+  // hand: 31.6 x 1.25 = 39.5
+  test("it is used for motors of low speed, high torque or several speeds, and asked for", () => {
+    const build = { build: "multispeed" } as const;
+    expect(main({ ask: "conductor", motor: motor("25", { ...build, nameplateA: 31.6 }) })).toBe(39.5);
+    expect(ask({ ask: "conductor", motor: motor("25", build) })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "question/motor/nameplateA" }],
+    });
+  });
+
+  test.each([
+    [{ motor: motor("25", { voltageV: 439 }) }, "OUTSIDE_TABLE"],
+    [{ motor: motor("25", { voltageV: 481 }) }, "OUTSIDE_TABLE"],
+    [{ motor: motor("25", { voltageV: 2300 }) }, "OUTSIDE_TABLE"],
+    [{ motor: motor("28") }, "OUTSIDE_TABLE"],
+    [{ motor: motor("5", { kind: "single-phase" }) }, "OUTSIDE_TABLE"],
+    [{ motor: motor("25", { kind: "synchronous" }) }, "NOT_COVERED"],
+    [{ motor: motor("25", { kind: "direct-current" }) }, "NOT_COVERED"],
+    [{ motor: motor("25"), duty: "other" }, "NOT_COVERED"],
+    [{ motor: motor("500"), conductor: { ...COPPER, terminalTemperature: c(60) } }, "NO_SOLUTION"],
+  ] as const)("%j is refused with %s", (part, code) => {
+    expect(ask({ ask: "conductor", ...part })).toMatchObject({ outcome: "refused", refusal: { code }, results: [] });
+  });
+});
+
+describe("conductor of a motor", () => {
+  // hand: 42.5 A: copper 75 C 8 AWG 50 A; 60 C 6 AWG 55 A (8 AWG has 40)
+  test.each([
+    [{ ...COPPER }, "8 AWG"],
+    [{ ...COPPER, terminalTemperature: c(60) }, "6 AWG"],
+    [{ ...COPPER, insulationRating: c(60) }, "6 AWG"],
+    [{ ...COPPER, terminalTemperature: "unmarked" }, "6 AWG"],
+    [{ ...COPPER, designLetter: "unmarked" }, "6 AWG"],
+    [{ ...COPPER, designLetter: "A" }, "6 AWG"],
+    [{ ...COPPER, designLetter: "C" }, "8 AWG"],
+    [{ ...COPPER, designLetter: "D" }, "8 AWG"],
+    [{ ...COPPER, metal: "aluminum" }, "6 AWG"],
+  ] as const)("25 hp with %j takes %s", (conductor, size) => {
+    expect(main({ ask: "conductor", motor: motor("25"), conductor })).toBe(size);
+  });
+
+  // hand, unmarked terminals: 96 A x 1.25 = 120 A is over 100 A. 1 AWG counts as 60 C (110 A, not enough), 1/0 AWG as
+  // 75 C (150 A). 77 A x 1.25 = 96.25 A is up to 100 A: 60 C, 1 AWG 110 A. 80 A x 1.25 = 100 A: 60 C, 1 AWG
+  test.each([
+    [motor("75"), "1/0 AWG"],
+    [motor("75", { voltageV: 575 }), "1 AWG"],
+    [motor("30", { voltageV: 230 }), "1 AWG"],
+  ])("%j on unmarked terminals takes %s", (one, size) => {
+    const conductor = { ...COPPER, terminalTemperature: "unmarked" } as const;
+    expect(main({ ask: "conductor", motor: one, conductor })).toBe(size);
+  });
+
+  // hand: 248 A x 1.25 = 310 A: 350 kcmil at 75 C is exactly 310 A
+  test("a size that carries exactly the current needed is enough", () => {
+    expect(main({ ask: "conductor", motor: motor("100", { voltageV: 230 }), conductor: COPPER })).toBe("350 kcmil");
+  });
+
+  test.each(["insulationRating", "terminalTemperature", "designLetter"] as const)(
+    "%s is asked for where it decides",
+    (fact) => {
+      const { [fact]: _left, ...conductor } = COPPER;
+      expect(ask({ ask: "conductor", motor: motor("25"), conductor })).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: `question/conductor/${fact}` }],
+      });
+    },
+  );
+  test("it is not asked for where it does not: a 60 C terminal settles the column", () => {
+    const conductor = { metal: "copper", terminalTemperature: c(60) } as const;
+    expect(main({ ask: "conductor", motor: motor("25"), conductor })).toBe("6 AWG");
+  });
+  // hand: 2.7 A x 1.25 = 3.375 A: 14 AWG at any column
+  test("nor for a motor so small that the smallest size is enough", () => {
+    expect(main({ ask: "conductor", motor: motor("2", { voltageV: 575 }), conductor: { metal: "copper" } })).toBe(
+      "14 AWG",
+    );
+  });
+});
+
+describe("overload device", () => {
+  const question = { ask: "overload", motor: motor("25", { nameplateA: 30 }) } as const;
+  // hand: 30 x 1.25 = 37.5, 30 x 1.15 = 34.5
+  test.each([
+    [1.14, 41, 34.5],
+    [1.15, 41, 37.5],
+    [1.16, 41, 37.5],
+    [1, 39, 37.5],
+    [1, 40, 37.5],
+    [1, 41, 34.5],
+    ["unmarked", "unmarked", 34.5],
+    ["unmarked", 40, 37.5],
+  ] as const)("service factor %s, rise %s: %d A", (serviceFactor, temperatureRiseC, most) => {
+    expect(main({ ...question, serviceFactor, temperatureRiseC })).toBe(most);
+  });
+  test.each([
+    [{}, "question/serviceFactor"],
+    [{ temperatureRiseC: 50 }, "question/serviceFactor"],
+    [{ serviceFactor: 1 }, "question/temperatureRiseC"],
+  ] as const)("%j asks for %s", (part, path) => {
+    expect(ask({ ...question, ...part })).toMatchObject({ outcome: "missing", missing: [{ path }] });
+  });
+  test("one fact that allows 125 % is enough", () => {
+    expect(main({ ...question, temperatureRiseC: 40 })).toBe(37.5);
+  });
+  test("the nameplate's current is asked for", () => {
+    expect(ask({ ask: "overload", motor: motor("25"), serviceFactor: 1.15 })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "question/motor/nameplateA" }],
+    });
+  });
+  test.each([
+    ["3/4", "refused"],
+    ["1", "refused"],
+    ["1-1/2", "answered"],
+    ["2", "answered"],
+    ["10", "answered"],
+  ])("%s hp: %s", (horsepower, outcome) => {
+    expect(ask({ ask: "overload", motor: motor(horsepower, { nameplateA: 3 }), serviceFactor: 1.15 }).outcome).toBe(
+      outcome,
+    );
+  });
+});
+
+test("the short-circuit device is not answered", () => {
+  expect(ask({ ask: "short-circuit-device", motor: motor("25") })).toMatchObject({
+    outcome: "refused",
+    refusal: { code: "NOT_COVERED" },
+    cite: { locator: "430.52" },
+  });
+});
+
+test("numbers that are none are not accepted", () => {
+  expect(() => ask({ ask: "conductor", motor: motor("25", { voltageV: Number.NaN }) })).toThrow(RangeError);
+  expect(() => ask({ ask: "overload", motor: motor("25", { nameplateA: 0 }), serviceFactor: 1.15 })).toThrow(
+    RangeError,
+  );
+});
