@@ -2,6 +2,9 @@ import ts from "typescript";
 
 const HERE = new URL(".", import.meta.url);
 
+/** Read once: the sources and the standard library are the same for every comparison. */
+const read = new Map<string, ts.SourceFile | undefined>();
+
 /**
  * Compares JSON with a TypeScript type as the compiler would a literal in source: unknown keys, wrong words and wrong
  * kinds of value are all faults.
@@ -27,8 +30,11 @@ export function typeFaults(json: string, type: string, module: string): string[]
   };
   const host = ts.createCompilerHost(options);
   const onDisk = host.getSourceFile.bind(host);
-  host.getSourceFile = (name, ...rest) =>
-    name === file ? ts.createSourceFile(name, source, ts.ScriptTarget.ES2023) : onDisk(name, ...rest);
+  host.getSourceFile = (name, ...rest) => {
+    if (name === file) return ts.createSourceFile(name, source, ts.ScriptTarget.ES2023);
+    if (!read.has(name)) read.set(name, onDisk(name, ...rest));
+    return read.get(name);
+  };
   const exists = host.fileExists.bind(host);
   host.fileExists = (name) => name === file || exists(name);
   const program = ts.createProgram([file], options, host);

@@ -26,18 +26,18 @@ type BarRow = readonly [
   sharing: readonly [count: number, from: string, to: string] | null,
 ];
 
-const PANELS = ["Oxbow panel 125", "Oxbow panel 225"] as const;
+const PANELS = ["Tarnbeck panel 125", "Tarnbeck panel 225"] as const;
 
 const BARS: readonly BarRow[] = [
   ["neutral-bar", 12, "14 AWG", "4 AWG", "slot", null, PANELS, null],
   ["neutral-bar", 24, "14 AWG", "4 AWG", "slot", null, PANELS, null],
-  ["neutral-bar", 42, "14 AWG", "4 AWG", "slot", 35, ["Oxbow panel 225"], null],
-  ["neutral-bar", 8, "14 AWG", "1/0 AWG", "3/16", 120, ["Oxbow panel 400"], null],
+  ["neutral-bar", 42, "14 AWG", "4 AWG", "slot", 35, ["Tarnbeck panel 225"], null],
+  ["neutral-bar", 8, "14 AWG", "1/0 AWG", "3/16", 120, ["Tarnbeck panel 400"], null],
   ["ground-bar", 8, "14 AWG", "4 AWG", "slot", 25, PANELS, [2, "14 AWG", "12 AWG"]],
   ["ground-bar", 12, "14 AWG", "4 AWG", "slot", 25, PANELS, [2, "14 AWG", "12 AWG"]],
   ["ground-bar", 24, "14 AWG", "4 AWG", "slot", 25, PANELS, [3, "14 AWG", "12 AWG"]],
   ["ground-bar", 24, "14 AWG", "4 AWG", "slotted hex", null, PANELS, null],
-  ["ground-bar", 8, "14 AWG", "1/0 AWG", "3/16", 120, ["Oxbow panel 400"], null],
+  ["ground-bar", 8, "14 AWG", "1/0 AWG", "3/16", 120, ["Tarnbeck panel 400"], null],
 ];
 
 /** Bars that are fitted in the panels they are listed for. */
@@ -88,12 +88,12 @@ type BarLugRow = readonly [
   words: string,
 ];
 
-const ON_THE_BAR: Mounting = { kind: "frame", frames: ["Oxbow ground bar"] };
+const ON_THE_BAR: Mounting = { kind: "frame", frames: ["Tarnbeck ground bar"] };
 
 const BAR_LUGS: readonly BarLugRow[] = [
-  ["14 AWG", "1/0 AWG", "1/4", null, ON_THE_BAR, "for frame Oxbow ground bar"],
-  ["14 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Oxbow ground bar"],
-  ["6 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Oxbow ground bar"],
+  ["14 AWG", "1/0 AWG", "1/4", null, ON_THE_BAR, "for frame Tarnbeck ground bar"],
+  ["14 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Tarnbeck ground bar"],
+  ["6 AWG", "250 kcmil", "5/16", null, ON_THE_BAR, "for frame Tarnbeck ground bar"],
   ["14 AWG", "2/0 AWG", "slotted hex", null, { kind: "pad", pattern: { holes: 1, bolt: "1/4" } }, "one bolt"],
   ["6 AWG", "300 kcmil", "5/16", 275, { kind: "pad", pattern: { holes: 1, bolt: "3/8" } }, "one bolt"],
   [

@@ -137,7 +137,7 @@ export function splicerReducers(): CatalogueItem[] {
         barrels("large", 1, largeFrom, largeTo, 1.375, "large"),
         barrels("small", 1, smallFrom, smallTo, 1, "small"),
       ],
-      compound: "not-needed",
+      compound: marking === "CU" ? "not-needed" : "required",
       packQuantity: 3,
       ...cost(largeTo, 1100, 8, 0.4),
     }),

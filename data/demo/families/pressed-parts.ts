@@ -49,7 +49,7 @@ type Barrel = "copper" | "aluminum";
 /** The invented press for a size, and the mark its die leaves. */
 function tooling(metal: Barrel, size: string, long: boolean): Tooling {
   const place = COPPER.indexOf(size);
-  const tool = place < 3 ? "hand press Sparrow" : place < 13 ? "battery press Badger" : "hydraulic press Bison";
+  const tool = place < 3 ? "hand press Plover" : place < 13 ? "battery press Dunnock" : "hydraulic press Bittern";
   const die = `D-${(metal === "copper" ? FIRST_COPPER_DIE : FIRST_ALUMINUM_DIE - ALUMINUM_OFFSET) + place}`;
   return { tool, die, crimps: (place < 9 ? 1 : 2) + (long && place >= 9 ? 1 : 0) };
 }

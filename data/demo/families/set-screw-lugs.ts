@@ -211,9 +211,9 @@ const BARRELS: readonly BarrelRow[] = [
   [3, "3/0 AWG", "400 kcmil", AL9, "3/8", 375, ON_PAD("2 x 1/2 @ 1.75"), "pad mounted"],
   [3, "250 kcmil", "600 kcmil", AL9, "3/8", 375, ON_PAD("2 x 1/2 @ 1.75"), "pad mounted"],
   [3, "300 kcmil", "800 kcmil", AL9, "1/2", null, ON_PAD("2 x 1/2 @ 1.75"), "pad mounted"],
-  [2, "1/0 AWG", "350 kcmil", AL9, "5/16", 275, ON_FRAME("Marl pedestal"), "for a loop-fed pedestal"],
-  [2, "6 AWG", "350 kcmil", AL9, "5/16", 275, ON_FRAME("Oxbow 400"), "equipment mounted"],
-  [3, "3/0 AWG", "500 kcmil", AL9, "3/8", 375, ON_FRAME("Oxbow 800"), "equipment mounted"],
+  [2, "1/0 AWG", "350 kcmil", AL9, "5/16", 275, ON_FRAME("Tarnbeck pedestal"), "for a loop-fed pedestal"],
+  [2, "6 AWG", "350 kcmil", AL9, "5/16", 275, ON_FRAME("Tarnbeck 400"), "equipment mounted"],
+  [3, "3/0 AWG", "500 kcmil", AL9, "3/8", 375, ON_FRAME("Tarnbeck 800"), "equipment mounted"],
   [2, "2/0 AWG", "500 kcmil", CU, "3/8", 375, ON_PAD("2 x 1/2 @ 1.75"), "pad mounted"],
   [3, "2/0 AWG", "500 kcmil", CU, "3/8", null, ON_PAD("2 x 1/2 @ 1.75"), "pad mounted"],
   [3, "1/0 AWG", "250 kcmil", AL7, "5/16", 275, ON_PAD("1/2"), "pad mounted"],
@@ -260,18 +260,18 @@ type KitRow = readonly [
 ];
 
 const KITS: readonly KitRow[] = [
-  [["Oxbow 125"], "14 AWG", "1/0 AWG", AL7, "3/16", 120, 1],
-  [["Oxbow 125"], "8 AWG", "2/0 AWG", AL9, "1/4", 200, 1],
-  [["Oxbow 200"], "6 AWG", "3/0 AWG", AL7, "1/4", 200, 1],
-  [["Oxbow 200"], "4 AWG", "250 kcmil", AL9, "5/16", 275, 1],
-  [["Oxbow 225"], "4 AWG", "350 kcmil", AL9, "5/16", 275, 1],
-  [["Oxbow 225"], "2 AWG", "300 kcmil", CU, "5/16", 275, 1],
-  [["Oxbow 400"], "250 kcmil", "600 kcmil", AL9, "3/8", 375, 1],
-  [["Oxbow 400"], "3/0 AWG", "250 kcmil", AL9, "5/16", 275, 2],
-  [["Oxbow 600", "Oxbow 800"], "2/0 AWG", "500 kcmil", AL9, "3/8", 375, 2],
-  [["Oxbow 800"], "3/0 AWG", "400 kcmil", AL9, "3/8", 375, 3],
-  [["Oxbow 1200"], "250 kcmil", "600 kcmil", AL9, "1/2", 500, 3],
-  [["Oxbow 600"], "2/0 AWG", "400 kcmil", CU, "3/8", null, 2],
+  [["Tarnbeck 125"], "14 AWG", "1/0 AWG", AL7, "3/16", 120, 1],
+  [["Tarnbeck 125"], "8 AWG", "2/0 AWG", AL9, "1/4", 200, 1],
+  [["Tarnbeck 200"], "6 AWG", "3/0 AWG", AL7, "1/4", 200, 1],
+  [["Tarnbeck 200"], "4 AWG", "250 kcmil", AL9, "5/16", 275, 1],
+  [["Tarnbeck 225"], "4 AWG", "350 kcmil", AL9, "5/16", 275, 1],
+  [["Tarnbeck 225"], "2 AWG", "300 kcmil", CU, "5/16", 275, 1],
+  [["Tarnbeck 400"], "250 kcmil", "600 kcmil", AL9, "3/8", 375, 1],
+  [["Tarnbeck 400"], "3/0 AWG", "250 kcmil", AL9, "5/16", 275, 2],
+  [["Tarnbeck 600", "Tarnbeck 800"], "2/0 AWG", "500 kcmil", AL9, "3/8", 375, 2],
+  [["Tarnbeck 800"], "3/0 AWG", "400 kcmil", AL9, "3/8", 375, 3],
+  [["Tarnbeck 1200"], "250 kcmil", "600 kcmil", AL9, "1/2", 500, 3],
+  [["Tarnbeck 600"], "2/0 AWG", "400 kcmil", CU, "3/8", null, 2],
 ];
 
 /** Field-fitted lugs, each for the breaker or switch frames it names. */
