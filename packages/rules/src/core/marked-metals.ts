@@ -9,6 +9,8 @@ import type { Worksheet } from "./worksheet.js";
 /** The mark of wiring devices of 15 and 20 A that take aluminum. */
 export const DEVICE_MARK = "CO/ALR";
 
+const MISPLACED = "a mark that speaks for aluminum on wiring devices only";
+
 const COPPER: readonly ConductorMetal[] = Object.freeze(["copper"]);
 const ALUMINUM: readonly ConductorMetal[] = Object.freeze(["aluminum"]);
 const EITHER: readonly ConductorMetal[] = Object.freeze(["copper", "aluminum", "copper-clad-aluminum"]);
@@ -34,13 +36,15 @@ export type MarkingReading =
  * Reads which conductor metals a marking stands for, and writes the steps down.
  *
  * UL 486A-486B marking, in our words: CU is copper only, AL aluminum only; a mark with both is for either and for
- * copper-clad aluminum. A part without a metal mark is for copper only. CO/ALR is a mark of wiring devices alone; on
- * another part it says nothing.
+ * copper-clad aluminum. A part without a metal mark is for copper only. CO/ALR speaks for aluminum on wiring devices
+ * alone.
+ * @param device whether the part is the terminal of a wiring device.
  * @param path where the marking is given: "connector/metalMarking".
  */
 export function readMarking(
   connector: Connector,
   path: string,
+  device: boolean,
   edition: Edition,
   worksheet: Worksheet,
 ): MarkingReading {
@@ -59,11 +63,6 @@ export function readMarking(
     );
     return { kind: "metals", metals: COPPER, step, words: "bears no metal marking" };
   }
-  if (marking === DEVICE_MARK && connector.family !== "wiring-device-terminal")
-    return {
-      kind: "not-known",
-      because: `${DEVICE_MARK} is a mark of wiring devices; what it stands for on this part is not known.`,
-    };
   const cell = cellAt(markingCodes, marking, "metals");
   const metals = isRefused(cell) ? undefined : METALS[cell.value];
   if (isRefused(cell) || metals === undefined)
@@ -72,14 +71,14 @@ export function readMarking(
       because: `What the marking "${marking}" stands for is not known; known markings are ${codesOf(markingCodes)}.`,
     };
   const read = worksheet.read("metals of the marking", cell, [given]);
-  const step = worksheet.conclude(
-    "metals taken",
-    metals,
-    [read],
-    metals === EITHER ? "a mark for both metals also covers copper-clad aluminum" : "the mark names one metal",
-    cell.cite,
-  );
-  return { kind: "metals", metals, step, words: `is marked ${marking}` };
+  const misplaced = marking === DEVICE_MARK && !device;
+  const taken = misplaced ? COPPER : metals;
+  const step = worksheet.conclude("metals taken", taken, [read], misplaced ? MISPLACED : whyTaken(taken), cell.cite);
+  return { kind: "metals", metals: taken, step, words: `is marked ${marking}${misplaced ? ` (${MISPLACED})` : ""}` };
+}
+
+function whyTaken(metals: readonly ConductorMetal[]): string {
+  return metals === EITHER ? "a mark for both metals also covers copper-clad aluminum" : "the mark names one metal";
 }
 
 function codesOf(markingCodes: Table): string {

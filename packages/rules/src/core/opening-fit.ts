@@ -5,7 +5,7 @@
 import type { ConductorGroup, Stranding } from "./conductor.js";
 import { type ConductorSize, sizeOf } from "./conductor-size.js";
 import type { Opening, SizeRange } from "./connector.js";
-import type { JointFunction } from "./joint-function.js";
+import type { Joint } from "./joint.js";
 import type { Landing } from "./rule.js";
 
 /** "unknown": the listing does not speak of it, so it must be asked about. */
@@ -93,10 +93,26 @@ export function sizeFit(conductor: Pick<ConductorGroup, "size" | "stranding">, o
  * In a tap, does the conductor that runs through lie in a run opening and the one that leaves in a tap opening?
  * Openings without a duty take either; in a splice or a termination the duty of an opening says nothing.
  */
-export function dutyFit(jointFunction: JointFunction, conductor: Pick<ConductorGroup, "duty">, opening: Opening): Fit {
-  if (jointFunction !== "tap" || opening.duty === undefined) return "fits";
-  if (conductor.duty === undefined) return "unknown";
-  return conductor.duty === opening.duty ? "fits" : "refused";
+export function dutyFit(joint: Pick<Joint, "function" | "conductors">, group: number, opening: Opening): Fit {
+  if (joint.function !== "tap" || opening.duty === undefined) return "fits";
+  const duty = dutyOf(joint.conductors, group);
+  if (duty === undefined) return "unknown";
+  return duty === opening.duty ? "fits" : "refused";
+}
+
+/**
+ * The duty of a conductor in a tap: as given; else, where all others have one and the same duty, the other one, because
+ * a tap has one that runs through and one that leaves.
+ */
+export function dutyOf(conductors: readonly ConductorGroup[], group: number): ConductorGroup["duty"] {
+  const own = conductors[group]?.duty;
+  if (own !== undefined || conductors.length < 2) return own;
+  const [first, second] = conductors;
+  const others = group === 0 ? second?.duty : first?.duty;
+  if (others === undefined) return undefined;
+  for (let other = 0; other < conductors.length; other += 1)
+    if (other !== group && conductors[other]?.duty !== others) return undefined;
+  return others === "run" ? "tap" : "run";
 }
 
 /** Conductors of one group in one kind of opening. */

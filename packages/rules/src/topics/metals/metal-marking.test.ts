@@ -5,11 +5,20 @@ import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { metalMarking } from "./metal-marking.js";
 
-function check(metals: readonly ConductorMetal[], marking: string | undefined, change: Partial<Connector> = {}) {
-  const { metalMarking: _marking, ...unmarked } = sampleConnector(change);
+function check(metals: readonly ConductorMetal[], marking: string | undefined) {
+  const { metalMarking: _marking, ...unmarked } = sampleConnector();
   const connector = marking === undefined ? unmarked : { ...unmarked, metalMarking: marking };
   const joint = sampleJoint({ conductors: metals.map((metal) => sampleConductor({ metal })) });
   return metalMarking.check(sampleSubject(joint, connector), nfpa70Edition2023);
+}
+
+function onDevice(marking: string, metal: ConductorMetal, ratingA: number | undefined) {
+  const circuit = ratingA === undefined ? { sets: 1 } : { sets: 1, protection: { kind: "device", ratingA } as const };
+  const joint = sampleJoint({ conductors: [sampleConductor({ metal })], circuit });
+  return metalMarking.check(
+    sampleSubject(joint, sampleConnector({ ...DEVICE, metalMarking: marking })),
+    nfpa70Edition2023,
+  );
 }
 
 const DEVICE: Partial<Connector> = { family: "wiring-device-terminal", construction: "binding-screw" };
@@ -58,28 +67,48 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
     expect(finding).toMatchObject({ outcome: "missing", missing: [{ path: "connector/metalMarking" }] });
     expect("sentence" in finding && finding.sentence).toContain("AL7CU, AL9CU");
   });
-  // published: 404.14(C), 406.3(C): 15 and 20 A devices on aluminum are marked CO/ALR
+  // published: 404.14(C), 406.3(C): devices of 15 and 20 A on aluminum are marked CO/ALR
   test.each([
     ["CO/ALR", "aluminum", "pass"],
     ["CO/ALR", "copper", "pass"],
     ["CO/ALR", "copper-clad-aluminum", "pass"],
     ["AL-CU", "aluminum", "fail"],
     ["AL-CU", "copper", "pass"],
+    ["AL-CU", "copper-clad-aluminum", "pass"],
     ["unmarked", "aluminum", "fail"],
     ["unmarked", "copper", "pass"],
     ["unmarked", "copper-clad-aluminum", "missing"],
-  ] as const)("a wiring device, %s, with %s: %s", (marking, metal, outcome) => {
-    expect(check([metal], marking, DEVICE).outcome).toBe(outcome);
+  ] as const)("a wiring device on 20 A, %s, with %s: %s", (marking, metal, outcome) => {
+    expect(onDevice(marking, metal, 20).outcome).toBe(outcome);
+  });
+  // hand: 20 A is still such a device, 21 A and 25 A are not
+  test.each([
+    ["AL-CU", 15, "fail"],
+    ["AL-CU", 20, "fail"],
+    ["AL-CU", 21, "pass"],
+    ["AL-CU", 30, "pass"],
+    ["CO/ALR", 15, "pass"],
+    ["CO/ALR", 20, "pass"],
+    ["CO/ALR", 21, "fail"],
+    ["CU", 30, "fail"],
+    ["AL-CU", undefined, "missing"],
+    ["CO/ALR", undefined, "pass"],
+    ["CU", undefined, "fail"],
+    ["AL-CU", Number.NaN, "fail"],
+    ["CO/ALR", Number.NaN, "fail"],
+  ] as const)("aluminum on a wiring device marked %s, circuit of %s A: %s", (marking, ratingA, outcome) => {
+    expect(onDevice(marking, "aluminum", ratingA).outcome).toBe(outcome);
   });
   test("a device without the mark is refused by the clause for devices", () => {
-    expect(check(["aluminum"], "AL-CU", DEVICE)).toMatchObject({
-      outcome: "fail",
+    expect(onDevice("AL-CU", "aluminum", 20)).toMatchObject({
       required: "CO/ALR",
       cite: { locator: "404.14(C) and 406.3(C)" },
     });
+    expect(onDevice("AL-CU", "aluminum", undefined)).toMatchObject({ missing: [{ path: "joint/circuit/protection" }] });
   });
-  test("CO/ALR on a part that is no wiring device says nothing", () => {
-    expect(check(["aluminum"], "CO/ALR").outcome).toBe("missing");
+  test("CO/ALR on a part that is no wiring device says nothing for aluminum", () => {
+    expect(check(["aluminum"], "CO/ALR").outcome).toBe("fail");
+    expect(check(["copper"], "CO/ALR").outcome).toBe("pass");
   });
   test("a terminal of the equipment is asked for at its own place", () => {
     const { metalMarking: _marking, ...terminal } = sampleConnector({ family: "equipment-terminal" });

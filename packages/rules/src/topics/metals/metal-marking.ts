@@ -1,14 +1,17 @@
-import type { Citation } from "../../core/citation.js";
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
 import { conductorWords, listWords, metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
-import type { Step } from "../../core/finding.js";
+import type { CheckFinding } from "../../core/finding.js";
 import { DEVICE_MARK, readMarking } from "../../core/marked-metals.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
+import { isWiringDevice } from "./wiring-device.js";
 
 const ID = "metal-marking";
 const DEVICE_MARKS: readonly string[] = Object.freeze([DEVICE_MARK]);
+/** 404.14(C), 406.3(C): the largest device the mark is for. */
+const DEVICE_LIMIT_A = 20;
+const DEVICE_LIMIT_TEXT = "a circuit of 20 A or less";
 
 /**
  * Is the connector marked for the metals of the conductors?
@@ -19,81 +22,120 @@ const DEVICE_MARKS: readonly string[] = Object.freeze([DEVICE_MARK]);
  * metal of the joint is among the metals of the mark.
  * Worked: two 10 AWG aluminum on a terminal marked CU: aluminum is not among copper, so it is refused. AL9CU takes both.
  * Silent: a part whose marking was not looked at has no default, so it is asked about; so is copper-clad aluminum on a
- * wiring device without a mark. Larger wiring devices are described as terminals of equipment.
+ * wiring device without a mark, and the circuit of a device whose mark is another. Larger devices take aluminum by the
+ * general marks.
  */
 export const metalMarking: Rule = {
   id: ID,
   title: "Metal marking of the connector",
   clauses: ["unlikeMetals", "terminals", "deviceAluminum", "listedConnectors"],
-  needs: ["joint/conductors/0/metal", "connector/metalMarking", "connector/family"],
+  needs: [
+    "joint/conductors/0/metal",
+    "connector/metalMarking",
+    "connector/family",
+    "joint/equipment/kind",
+    "joint/circuit/protection",
+  ],
   cannotSee: "a mark worn off or read from another part",
   check(subject, edition) {
     const { joint, connector, origin } = subject;
     if (joint.conductors.length === 0) return notApplicable(ID, "the joint names no conductor");
     const worksheet = new Worksheet();
     const path = `${origin}/metalMarking`;
-    const device = connector.family === "wiring-device-terminal";
-    const cite = edition.clauses.terminals;
-    const required = requiredText(subject);
-    const reading = readMarking(connector, path, edition, worksheet);
-    if (reading.kind === "not-known")
-      return asking(ID, worksheet, path, reading.because, { cite, required, offered: offeredText(subject) });
-
-    let held: Step | undefined;
+    const device = isWiringDevice(subject);
+    const text = { cite: edition.clauses.terminals, required: requiredText(subject), offered: offeredText(subject) };
+    const reading = readMarking(connector, path, device, edition, worksheet);
+    if (reading.kind === "not-known") return asking(ID, worksheet, path, reading.because, text);
+    if (device && joint.conductors.every(({ metal }) => reading.metals.includes(metal))) {
+      const decided = onDevice(subject, edition, worksheet);
+      if (decided !== undefined) return decided;
+    }
+    let unlisted = false;
     for (let group = 0; group < joint.conductors.length; group += 1) {
       const conductor = joint.conductors[group];
       if (conductor === undefined || isRepeated(joint.conductors, group)) continue;
-      const { metal } = conductor;
-      const given = worksheet.given("metal of the conductor", metal, `joint/conductors/${group}/metal`);
-      if (device && metal === "aluminum") {
-        if (!isMarkedForDevice(worksheet, subject, edition))
-          return settled(ID, worksheet, {
-            sentence: `A wiring device on aluminum must be marked ${DEVICE_MARK}; this one ${reading.words}.`,
-            cite: edition.clauses.deviceAluminum,
-            required: DEVICE_MARK,
-            offered: offeredText(subject),
-            fix: `a device marked ${DEVICE_MARK}, or a copper pigtail through a splice listed for aluminum and copper`,
-          });
-      } else if (device && metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked")
-        return asking(
-          ID,
-          worksheet,
-          path,
-          "Whether this wiring device without a mark takes copper-clad aluminum is not known.",
-          {
-            cite,
-            required,
-            offered: offeredText(subject),
-          },
-        );
-      if (!worksheet.compare("the mark names the metal of the conductor", given, "in", reading.step, cite))
+      if (device && conductor.metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked") {
+        unlisted = true;
+        continue;
+      }
+      const given = worksheet.given("metal of the conductor", conductor.metal, `joint/conductors/${group}/metal`);
+      if (!worksheet.compare("the mark names the metal of the conductor", given, "in", reading.step, text.cite))
         return settled(ID, worksheet, {
+          ...text,
           sentence: `The connector ${reading.words}, so it is for ${listWords(reading.metals.map(metalWords))} only; ${conductorWords(conductor)} may not be joined with it.`,
-          cite: citeFor(subject, edition),
-          required,
-          offered: offeredText(subject),
-          fix: fixFor(metal),
+          cite: connector.metalMarking === "unmarked" ? edition.clauses.listedConnectors : text.cite,
+          fix: fixFor(conductor.metal),
         });
-      held = worksheet.last;
     }
-    if (held === undefined) return notApplicable(ID, "the joint names no conductor");
+    if (unlisted)
+      return asking(
+        ID,
+        worksheet,
+        path,
+        "Whether this wiring device without a mark takes copper-clad aluminum is not known.",
+        text,
+      );
     return settled(ID, worksheet, {
+      ...text,
       sentence: `The connector ${reading.words}, which covers ${listWords(metalsOf(subject).map(metalWords))}.`,
-      cite,
-      required,
-      offered: offeredText(subject),
     });
   },
 };
 
-function isMarkedForDevice(worksheet: Worksheet, { connector, origin }: JointSubject, { clauses }: Edition): boolean {
+/**
+ * A device of 15 or 20 A takes aluminum under the mark CO/ALR and no other, and that mark is for no larger device. The
+ * device is rated for the circuit it is on, so the circuit's own device says which of the two it is.
+ * @returns a refusal or a question; undefined where the device stands in no way.
+ */
+function onDevice(subject: JointSubject, edition: Edition, worksheet: Worksheet): CheckFinding | undefined {
+  const { joint, connector, origin } = subject;
+  const marked = connector.metalMarking === DEVICE_MARK;
+  const aluminum = joint.conductors.some(({ metal }) => metal === "aluminum");
+  const clad = joint.conductors.some(({ metal }) => metal === "copper-clad-aluminum");
+  if (!(aluminum || (clad && marked))) return undefined;
+  const cite = edition.clauses.deviceAluminum;
+  const protection = joint.circuit?.protection;
+  const text = { cite, required: marked ? DEVICE_LIMIT_TEXT : DEVICE_MARK, offered: offeredText(subject) };
+  if (protection?.kind !== "device")
+    return marked
+      ? undefined
+      : asking(
+          ID,
+          worksheet,
+          "joint/circuit/protection",
+          `A wiring device of 15 or 20 A on aluminum must be marked ${DEVICE_MARK}; the rating of its circuit is not given.`,
+          text,
+        );
   const marking = worksheet.given(
     "marking of the wiring device",
-    connector.metalMarking ?? "not known",
+    connector.metalMarking ?? "",
     `${origin}/metalMarking`,
   );
-  const asked = worksheet.state("mark of a wiring device that takes aluminum", DEVICE_MARKS, clauses.deviceAluminum);
-  return worksheet.compare("the device bears the mark", marking, "in", asked, clauses.deviceAluminum);
+  const rating = worksheet.given(
+    "rating of the circuit's device",
+    protection.ratingA,
+    "joint/circuit/protection/ratingA",
+    "A",
+  );
+  const limit = worksheet.state("largest wiring device the mark is for", DEVICE_LIMIT_A, cite, "A", [marking]);
+  const small = worksheet.compare("the wiring device is of 15 or 20 A", rating, "<=", limit, cite);
+  if (marked)
+    return small
+      ? undefined
+      : settled(ID, worksheet, {
+          ...text,
+          sentence: `The mark ${DEVICE_MARK} is for wiring devices of 15 and 20 A; this circuit is of ${protection.ratingA} A.`,
+          offered: `${DEVICE_MARK} on a circuit of ${protection.ratingA} A`,
+          fix: "a device rated for the circuit and marked for aluminum, or a copper pigtail through a splice listed for both",
+        });
+  if (protection.ratingA > DEVICE_LIMIT_A) return undefined;
+  const asked = worksheet.state("mark of such a device on aluminum", DEVICE_MARKS, cite, undefined, [rating]);
+  worksheet.compare("the device bears the mark", marking, "in", asked, cite);
+  return settled(ID, worksheet, {
+    ...text,
+    sentence: `A wiring device of 15 or 20 A on aluminum must be marked ${DEVICE_MARK}; this one is marked ${text.offered}.`,
+    fix: `a device marked ${DEVICE_MARK}, or a copper pigtail through a splice listed for aluminum and copper`,
+  });
 }
 
 function isRepeated(conductors: readonly ConductorGroup[], group: number): boolean {
@@ -104,10 +146,6 @@ function isRepeated(conductors: readonly ConductorGroup[], group: number): boole
 
 function metalsOf({ joint }: JointSubject): ConductorMetal[] {
   return joint.conductors.filter((_, group) => !isRepeated(joint.conductors, group)).map(({ metal }) => metal);
-}
-
-function citeFor({ connector }: JointSubject, { clauses }: Edition): Citation {
-  return connector.metalMarking === "unmarked" ? clauses.listedConnectors : clauses.terminals;
 }
 
 function requiredText(subject: JointSubject): string {

@@ -7,6 +7,7 @@ import { readMarking } from "../../core/marked-metals.js";
 import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { cellAt, isRefused } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
+import { isWiringDevice } from "./wiring-device.js";
 
 const ID = "unlike-metals";
 
@@ -92,7 +93,7 @@ function contactFinding(
   const refuse = (sentence: string, offeredHere: string): CheckFinding =>
     settled(ID, worksheet, { sentence, cite, required, offered: offeredHere, fix });
 
-  const reading = readMarking(connector, path, edition, worksheet);
+  const reading = readMarking(connector, path, isWiringDevice(subject), edition, worksheet);
   if (reading.kind === "not-known")
     return asking(ID, worksheet, path, `${words} touch in this connector. ${reading.because}`, {
       cite,

@@ -73,7 +73,7 @@ function inTerminal({ origin }: JointSubject, pin: Pin, terminal: Connector, edi
   const comparable = ranges.filter(({ range }) => positionIn(range, wanted) !== "other-series");
   const taken = comparable.find(({ range }) => positionIn(range, wanted) === "within");
   const nearest = taken ?? nearestOf(comparable, wanted);
-  const marking = readMarking(terminal, `${TERMINAL}/metalMarking`, edition, worksheet);
+  const marking = readMarking(terminal, `${TERMINAL}/metalMarking`, isDevice(terminal), edition, worksheet);
   // A refusal goes before a question: of size first, then of metal.
   if (nearest !== undefined && taken === undefined) {
     compareSize(worksheet, size, wanted, nearest, cite);
@@ -150,6 +150,10 @@ function compareSize(
     worksheet.compare("not below the smallest size", pin, ">=", areaStep(worksheet, sizeOf(range.from), limits), cite);
   if (position !== "below")
     worksheet.compare("not above the largest size", pin, "<=", areaStep(worksheet, sizeOf(range.to), limits), cite);
+}
+
+function isDevice({ family }: Connector): boolean {
+  return family === "wiring-device-terminal";
 }
 
 function rangesOf({ openings }: Connector): TerminalRange[] {

@@ -76,6 +76,9 @@ describe("holes of the lug and bolts of the pad (NFPA 70-2023 110.3(B))", () => 
     expect(judge(pad, { function: "splice" }).outcome).toBe("fail");
     expect(judge({ kind: "frame", frames: ["F400"] }, { function: "tap" }).outcome).toBe("fail");
     const pair: Partial<Connector> = { family: "compression-lug-pair" };
-    expect(judge(pad, { function: "splice", equipment: { tag: "M-1", stud: ONE_HOLE } }, pair).outcome).toBe("pass");
+    expect(judge(pad, { function: "splice", equipment: { tag: "M-1", stud: TWO_HOLE } }, pair).outcome).toBe(
+      "not-applicable",
+    );
+    expect(judge(pad, { equipment: { tag: "M-1", stud: ONE_HOLE } }, pair).outcome).toBe("pass");
   });
 });

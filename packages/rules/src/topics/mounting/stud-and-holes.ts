@@ -31,9 +31,10 @@ export const studAndHoles: Rule = {
         ID,
         mounting.kind === "free" ? "the connector hangs free" : "the connector comes fixed in its equipment",
       );
-    // Two lugs bolted to each other make a joint of their own; their bolt is the one to compare with.
-    const hangsFree = joint.function !== "termination" && connector.family !== "compression-lug-pair";
-    if (hangsFree) return cannotHang(subject, edition);
+    if (joint.function !== "termination")
+      return connector.family === "compression-lug-pair"
+        ? notApplicable(ID, "the two lugs are bolted to each other, hole to hole")
+        : cannotHang(subject, edition);
     return mounting.kind === "frame"
       ? onFrame(subject, mounting.frames, edition)
       : onPad(subject, mounting.pattern, edition);

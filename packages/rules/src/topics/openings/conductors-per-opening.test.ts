@@ -130,11 +130,14 @@ describe("conductors in each opening (NFPA 70-2023 110.14(A))", () => {
       outcome: "fail",
       required: "a run opening for 500 kcmil",
     });
-    const { duty: _duty, ...either } = run;
-    expect(check([either, tap], openings, { function: "tap" })).toMatchObject({
+    const { duty: _run, ...either } = run;
+    const { duty: _tap, ...other } = tap;
+    expect(check([either, tap], openings, { function: "tap" }).outcome).toBe("pass");
+    expect(check([either, other], openings, { function: "tap" })).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/conductors/0/duty" }],
     });
+    expect(check([either, { ...tap, count: 2 }], openings, { function: "tap" }).outcome).toBe("fail");
     expect(check([run, run], openings, { function: "splice" }).outcome).toBe("pass");
   });
   test("a splice or a tap that names one side only is asked for the other", () => {
@@ -146,7 +149,12 @@ describe("conductors in each opening (NFPA 70-2023 110.14(A))", () => {
       });
     expect(check([{ count: 2 }], two, { function: "splice" }).outcome).toBe("pass");
     expect(check([{ count: 1 }], two).outcome).toBe("pass");
-    expect(check([{ duty: "tap", count: 2 }], two, { function: "tap" }).outcome).toBe("missing");
+    expect(check([{ duty: "tap", count: 2 }], two, { function: "tap" })).toMatchObject({
+      missing: [{ path: "joint/conductors" }],
+    });
+    expect(check([{}, { duty: "tap" }], two, { function: "tap" }).outcome).toBe("pass");
+    expect(check([{}, {}], two, { function: "tap" }).outcome).toBe("pass");
+    expect(check([{ count: 2 }], two, { function: "tap" }).outcome).toBe("missing");
     expect(check([{ duty: "run", count: 2 }], two, { function: "tap" }).outcome).toBe("missing");
     expect(check([{ duty: "run" }, { duty: "tap" }], two, { function: "tap" }).outcome).toBe("pass");
   });

@@ -4,7 +4,7 @@ import type { SharedOpening } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
-import { dutyFit, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
+import { dutyFit, dutyOf, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
 import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { conductorCount, conductorsIn, contentWords, insideStep, unlikeLandings } from "./landed-opening.js";
@@ -46,8 +46,7 @@ export const conductorsPerOpening: Rule = {
 
 function refusal(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding | undefined {
   for (const one of landedGroups(landings))
-    if (dutyFit(subject.joint.function, one.conductor, one.opening) === "refused")
-      return wrongDuty(subject, edition, one);
+    if (dutyFit(subject.joint, one.group, one.opening) === "refused") return wrongDuty(subject, edition, one);
   for (const landing of landings) {
     if (countFit(landing.opening, conductorsIn(landing)) === "refused") return tooMany(subject, edition, landing);
     const share = shareFit(landing.opening, landing.conductors, conductorsIn(landing));
@@ -60,23 +59,30 @@ function wrongDuty({ origin, joint }: JointSubject, edition: Edition, one: Lande
   const { conductor, group, opening, openingIndex } = one;
   const cite = clauseFor(joint, edition);
   const worksheet = new Worksheet();
-  const duty = worksheet.given(
-    "duty of the conductor",
-    conductor.duty ?? "not known",
-    `joint/conductors/${group}/duty`,
-  );
+  const own = dutyOf(joint.conductors, group) ?? "run";
+  const duty =
+    conductor.duty === undefined
+      ? worksheet.conclude(
+          "duty of the conductor",
+          own,
+          [],
+          "the other conductors of the tap have the other duty",
+          cite,
+        )
+      : worksheet.given("duty of the conductor", own, `joint/conductors/${group}/duty`);
+  const other = own === "run" ? "tap" : "run";
   const offered = worksheet.given(
     "duty of the opening",
-    opening.duty ?? "any",
+    opening.duty ?? other,
     `${origin}/openings/${openingIndex}/duty`,
   );
   worksheet.compare("the opening is for this conductor", duty, "=", offered, cite);
   return settled(ID, worksheet, {
-    sentence: `The ${conductor.duty ?? ""} conductor, ${conductorWords(conductor)}, has no ${conductor.duty ?? ""} opening left and would lie in a ${opening.duty ?? ""} opening.`,
+    sentence: `The ${own} conductor, ${conductorWords(conductor)}, has no ${own} opening left and would lie in a ${other} opening.`,
     cite,
-    required: `a ${conductor.duty ?? ""} opening for ${conductor.size}`,
-    offered: `a ${opening.duty ?? ""} opening`,
-    fix: `a connector with a ${conductor.duty ?? ""} opening for each such conductor`,
+    required: `a ${own} opening for ${conductor.size}`,
+    offered: `a ${other} opening`,
+    fix: `a connector with a ${own} opening for each such conductor`,
   });
 }
 
@@ -123,9 +129,9 @@ function question(subject: JointSubject, edition: Edition, landings: readonly La
   const cite = clauseFor(joint, edition);
   const absent = absentConductor(joint);
   if (absent !== undefined)
-    return asking(ID, new Worksheet(), "joint/conductors", absent, { cite, required: "every conductor of the joint" });
+    return asking(ID, new Worksheet(), absent.path, absent.because, { cite, required: "every conductor of the joint" });
   for (const { conductor, group, opening } of landedGroups(landings))
-    if (dutyFit(joint.function, conductor, opening) === "unknown")
+    if (dutyFit(joint, group, opening) === "unknown")
       return asking(
         ID,
         new Worksheet(),
@@ -172,20 +178,24 @@ function question(subject: JointSubject, edition: Edition, landings: readonly La
 }
 
 /** A splice or tap of one conductor is half told: the other could be of any size and metal. */
-function absentConductor({ function: made, conductors }: Joint): string | undefined {
+function absentConductor({ function: made, conductors }: Joint): { path: string; because: string } | undefined {
   if (made === "termination") return undefined;
-  let total = 0;
-  let runs = 0;
-  let taps = 0;
-  for (const { count, duty } of conductors) {
-    total += count;
-    if (duty !== "tap") runs += count;
-    if (duty !== "run") taps += count;
-  }
-  if (total < 2) return `A ${made} joins at least two conductors; the joint names ${conductorCount(total)}.`;
-  if (made === "tap" && (runs === 0 || taps === 0))
-    return `A tap has a conductor that runs through and one that leaves; the joint names no ${runs === 0 ? "run" : "tap"} conductor.`;
-  return undefined;
+  const total = conductors.reduce((sum, { count }) => sum + count, 0);
+  if (total < 2)
+    return {
+      path: "joint/conductors",
+      because: `A ${made} joins at least two conductors; the joint names ${conductorCount(total)}.`,
+    };
+  if (made === "splice") return undefined;
+  const isTap = conductors.some(
+    (one, run) => one.duty !== "tap" && conductors.some((other, tap) => tap !== run && other.duty !== "run"),
+  );
+  return isTap
+    ? undefined
+    : {
+        path: "joint/conductors",
+        because: "A tap has a conductor that runs through and one that leaves; the joint does not name both.",
+      };
 }
 
 function askedOf(

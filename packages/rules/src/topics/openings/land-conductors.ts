@@ -223,7 +223,7 @@ class LandingSearch {
   #keep(placedCost: number): void {
     let cost = placedCost;
     for (const bin of this.#bins) {
-      if (bin.total === 0 || !needsListedCombination(this.#connector, bin.opening, bin.total)) continue;
+      if (bin.total === 0 || !needsListedCombination(this.#connector, bin.opening)) continue;
       const fit = combinationFit(bin.opening, this.#membersOf(bin));
       if (fit !== "fits") cost += fit === "refused" ? VIOLATION : QUESTION;
     }
@@ -255,7 +255,7 @@ class LandingSearch {
 function groupsOf(joint: Joint, connector: Connector): Group[] {
   return joint.conductors
     .map((conductor, index): Group => {
-      const costs = connector.openings.map((opening) => ownCost(joint, conductor, opening));
+      const costs = connector.openings.map((opening) => ownCost(joint, index, conductor, opening));
       return { index, conductor, count: conductor.count, costs, cheapest: Math.min(...costs) };
     })
     .sort(
@@ -269,12 +269,12 @@ function groupsOf(joint: Joint, connector: Connector): Group[] {
 }
 
 /** What stands against one conductor in an opening, whatever else lies there. */
-function ownCost(joint: Joint, conductor: ConductorGroup, opening: Opening): number {
+function ownCost(joint: Joint, group: number, conductor: ConductorGroup, opening: Opening): number {
   let cost = 0;
   for (const fit of [
     sizeFit(conductor, opening),
     strandingFit(conductor.stranding, opening),
-    dutyFit(joint.function, conductor, opening),
+    dutyFit(joint, group, opening),
   ]) {
     if (fit === "refused") cost += VIOLATION;
     if (fit === "unknown") cost += QUESTION;

@@ -87,9 +87,12 @@ describe("listed combination (NFPA 70-2023 110.3(B))", () => {
     expect(check([{ count: 2, metal: "aluminum" }], PACKAGE, { opening: { shared } }).outcome).toBe("pass");
     expect(check([{ count: 3, metal: "aluminum" }]).outcome).toBe("fail");
   });
-  test("other connectors are judged only where combinations are listed and conductors share", () => {
+  test("other connectors are judged where combinations are listed, one conductor too", () => {
     const screw: Partial<Connector> = { family: "set-screw-lug-one-hole", construction: "set-screw" };
-    expect(check([{ count: 1 }], PACKAGE, { connector: screw }).outcome).toBe("not-applicable");
+    expect(check([{ count: 1 }], PACKAGE, { connector: screw }).outcome).toBe("fail");
+    const { combinations: _list, ...opening } = sampleOpening({ conductorsMax: 2 });
+    const plain: Partial<Connector> = { ...screw, openings: [opening] };
+    expect(check([{ size: "1/0 AWG", count: 2 }], PACKAGE, { connector: plain }).outcome).toBe("not-applicable");
     expect(check([{ count: 3 }], PACKAGE, { connector: screw }).outcome).toBe("fail");
   });
 });

@@ -5,7 +5,7 @@ import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { conductorsIn, unlikeLandings } from "./landed-opening.js";
+import { unlikeLandings } from "./landed-opening.js";
 import { combinationFit, needsListedCombination } from "./opening-share.js";
 
 const ID = "listed-combination";
@@ -27,9 +27,7 @@ export const listedCombination: Rule = {
   cannotSee: "whether the package at hand is of this connector",
   check(subject, edition) {
     const { connector, landings } = subject;
-    const governed = unlikeLandings(landings).filter((landing) =>
-      needsListedCombination(connector, landing.opening, conductorsIn(landing)),
-    );
+    const governed = unlikeLandings(landings).filter(({ opening }) => needsListedCombination(connector, opening));
     if (governed.length === 0) return notApplicable(ID, "no opening takes listed combinations only");
     let questioned: CheckFinding | undefined;
     for (const landing of governed) {

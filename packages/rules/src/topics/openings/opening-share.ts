@@ -65,9 +65,9 @@ export function standAlone(joint: Joint): boolean {
   );
 }
 
-/** True where the package's list of combinations decides what lies in the opening. */
-export function needsListedCombination(connector: Connector, opening: Opening, count: number): boolean {
-  return connector.construction === "twist-on" || (count > 1 && opening.combinations !== undefined);
+/** True where only listed combinations may lie in the opening, be it of one conductor. */
+export function needsListedCombination(connector: Connector, opening: Opening): boolean {
+  return connector.construction === "twist-on" || opening.combinations !== undefined;
 }
 
 /** Is the multiset of sizes one of the opening's listed combinations? Order never matters. */

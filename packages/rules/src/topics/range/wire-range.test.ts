@@ -114,6 +114,18 @@ describe("wire range (NFPA 70-2023 110.3(B))", () => {
       missing: [{ path: "connector/openings" }],
     });
   });
+  // published: 110.14(A), 10 AWG or smaller under a binding screw
+  test.each([
+    ["12 AWG", "pass"],
+    ["10 AWG", "pass"],
+    ["8 AWG", "fail"],
+    ["4 mm2", "missing"],
+  ] as const)("under a binding screw, %s: %s", (size, outcome) => {
+    const ranges = [plain("14 AWG", "6 AWG"), { ...plain("2.5 mm2", "6 mm2"), strandings: ["class-B"] as const }];
+    const connector = sampleConnector({ construction: "binding-screw", openings: [sampleOpening({ ranges })] });
+    const joint = sampleJoint({ conductors: [sampleConductor({ size })] });
+    expect(wireRange.check(sampleSubject(joint, connector), nfpa70Edition2023).outcome).toBe(outcome);
+  });
   test("every conductor has to be in range, and a refusal goes before a question", () => {
     const openings: readonly Opening[] = [
       sampleOpening({ id: "a", ranges: [plain("6 AWG", "3/0 AWG")] }),

@@ -1,4 +1,4 @@
-import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
+import { type ConductorSize, compareSizes, sizeOf } from "../../core/conductor-size.js";
 import { conductorWords, strandingWords } from "../../core/conductor-words.js";
 import type { Opening, SizeRange } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
@@ -9,6 +9,7 @@ import { areaStep, rangeWords } from "../../core/size-area.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "wire-range";
+const BINDING_SCREW_MAX = sizeOf("10 AWG");
 
 /**
  * Is every conductor within a listed range of its opening?
@@ -17,6 +18,7 @@ const ID = "wire-range";
  * from the smallest to the largest of a range, both included, for the strand forms the range names. Sizes are compared
  * by cross-section area, in kcmil or mm2; never by measured diameter, so a compact conductor is not taken for a smaller
  * size. A compact conductor needs a range that names compact.
+ * 110.14(A): a wire-binding screw holds 10 AWG or smaller, whatever its range.
  * Worked: 4/0 AWG in a range of 6 AWG to 3/0 AWG: 211.6 kcmil <= 167.8 kcmil does not hold, so it is refused.
  * Silent: a range in AWG says nothing of a metric conductor, nor the reverse; sizes are not converted, and the listing is
  * asked for. Where no range names the strand form the rule for strand forms decides, unless the size is outside every range.
@@ -24,21 +26,31 @@ const ID = "wire-range";
 export const wireRange: Rule = {
   id: ID,
   title: "Conductor size within the listed range",
-  clauses: ["instructions"],
-  needs: ["joint/conductors/0/size", "joint/conductors/0/stranding", "connector/openings/0/ranges"],
+  clauses: ["instructions", "terminals"],
+  needs: [
+    "joint/conductors/0/size",
+    "joint/conductors/0/stranding",
+    "connector/openings/0/ranges",
+    "connector/construction",
+  ],
   cannotSee: "strands cut away to make a conductor fit",
   check(subject, edition) {
     const landed = landedGroups(subject.landings);
     if (landed.length === 0) return asksForOpenings(subject, edition);
+    const screw = subject.connector.construction === "binding-screw";
     let questioned: LandedGroup | undefined;
     let fitting = 0;
     for (const one of landed) {
       const fit = sizeFit(one.conductor, one.opening);
       if (fit === "refused") return refusedFinding(subject, edition, one);
+      if (screw && !isMetric(one) && compareSizes(sizeOf(one.conductor.size), BINDING_SCREW_MAX) > 0)
+        return underScrew(subject, edition, one);
       if (fit === "unknown") questioned ??= one;
       if (fit === "fits") fitting += 1;
     }
     if (questioned !== undefined) return asksForListing(subject, edition, questioned);
+    const metric = screw ? landed.find(isMetric) : undefined;
+    if (metric !== undefined) return underScrew(subject, edition, metric);
     if (fitting === 0)
       return notApplicable(ID, "no listed range names the strand form, so the rule for strand forms decides");
     return passedFinding(subject, edition, landed);
@@ -117,6 +129,35 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
   });
 }
 
+/** 110.14(A) states the limit of a binding screw in AWG, so a metric conductor is asked about. */
+function underScrew({ connector, origin }: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
+  const { conductor, group } = one;
+  const cite = edition.clauses.terminals;
+  const worksheet = new Worksheet();
+  const path = `joint/conductors/${group}/size`;
+  const construction = worksheet.given("how the terminal holds", connector.construction, `${origin}/construction`);
+  const given = worksheet.given("size of the conductor", conductor.size, path);
+  const limit = worksheet.state("largest size under a binding screw", BINDING_SCREW_MAX.text, cite, undefined, [
+    construction,
+  ]);
+  const text = { cite, required: "10 AWG or smaller under a binding screw", offered: conductor.size };
+  if (isMetric(one))
+    return asking(
+      ID,
+      worksheet,
+      path,
+      `A binding screw holds ${BINDING_SCREW_MAX.text} or smaller; ${conductor.size} is no AWG size, and sizes are not converted.`,
+      text,
+    );
+  const size = areaStep(worksheet, sizeOf(conductor.size), given);
+  worksheet.compare("not above the largest size", size, "<=", areaStep(worksheet, BINDING_SCREW_MAX, limit), cite);
+  return settled(ID, worksheet, {
+    ...text,
+    sentence: `A binding screw holds ${BINDING_SCREW_MAX.text} or smaller; ${conductorWords(conductor)} is larger.`,
+    fix: "a terminal with a pressure plate or lug, or a splice to a smaller conductor",
+  });
+}
+
 function passedFinding(subject: JointSubject, edition: Edition, landed: readonly LandedGroup[]): CheckFinding {
   const cite = edition.clauses.instructions;
   const worksheet = new Worksheet();
@@ -161,6 +202,10 @@ function nearestRange(opening: Opening, { conductor }: LandedGroup, size: Conduc
     nearest = index;
   });
   return nearest;
+}
+
+function isMetric({ conductor }: LandedGroup): boolean {
+  return sizeOf(conductor.size).series === "metric";
 }
 
 function isSameSeries(range: SizeRange, size: ConductorSize): boolean {

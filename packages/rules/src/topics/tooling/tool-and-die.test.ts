@@ -58,6 +58,19 @@ describe("tool and die (NFPA 70-2023 110.3(B))", () => {
       conditions: [{ duty: "match-mold-and-charge" }, { duty: "clean-for-weld" }, { duty: "hot-work-permit" }],
     });
   });
+  test("a mold or a charge other than the one named is refused too", () => {
+    const weld: Partial<Connector> = { family: "exothermic-weld", construction: "weld" };
+    const named: Tooling = { tool: "MOLD-1", die: "CHARGE-2" };
+    expect(check(named, { die: "CHARGE-3" }, weld).outcome).toBe("fail");
+    expect(check(named, { tool: "MOLD-1", die: "CHARGE-2" }, weld)).toMatchObject({
+      outcome: "pass",
+      conditions: [{ duty: "match-mold-and-charge" }, {}, {}],
+    });
+  });
+  test("another part with a tool of its own is held to it, with no condition", () => {
+    expect(check({ tool: "DRIVER-1" }, { tool: "DRIVER-2" }, {}).outcome).toBe("fail");
+    expect(check({ tool: "DRIVER-1" }, { tool: "DRIVER-1" }, {})).toMatchObject({ outcome: "pass", conditions: [] });
+  });
   test("what is neither pressed nor welded is not judged", () => {
     expect(check(undefined, undefined, {}).outcome).toBe("not-applicable");
   });

@@ -1,4 +1,4 @@
-import type { Tooling } from "../../core/connector.js";
+import type { Connector, Tooling } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
@@ -22,101 +22,108 @@ export const toolAndDie: Rule = {
   needs: ["connector/construction", "connector/tooling", "joint/tooling"],
   cannotSee: "the tool in the electrician's hand, and the crimp itself",
   check(subject, edition) {
-    const { construction } = subject.connector;
-    if (construction === "compression") return pressed(subject, edition);
-    if (construction === "weld") return welded(subject, edition);
-    return notApplicable(ID, "the connector is neither pressed nor welded");
+    const { construction, tooling } = subject.connector;
+    if (construction !== "compression" && construction !== "weld" && tooling === undefined)
+      return notApplicable(ID, "the connector is made without a tool of its own");
+    if (construction === "compression" && tooling === undefined) return asksForTooling(subject, edition);
+    const worksheet = new Worksheet();
+    return (
+      (tooling === undefined ? undefined : plannedOtherwise(subject, tooling, edition, worksheet)) ??
+      madeAsListed(subject, edition, worksheet)
+    );
   },
 };
 
-function pressed({ joint, connector, origin }: JointSubject, edition: Edition): CheckFinding {
+function asksForTooling({ origin }: JointSubject, edition: Edition): CheckFinding {
+  return asking(
+    ID,
+    new Worksheet(),
+    `${origin}/tooling`,
+    "The tool and die named for this compression connector are not known.",
+    { cite: edition.clauses.instructions, required: "the tool and die named for the connector" },
+  );
+}
+
+/** A tool or die already settled on that is not the one named. */
+function plannedOtherwise(
+  { joint, origin }: JointSubject,
+  tooling: Tooling,
+  edition: Edition,
+  worksheet: Worksheet,
+): CheckFinding | undefined {
   const cite = edition.clauses.instructions;
-  const worksheet = new Worksheet();
-  const { tooling } = connector;
   const planned = joint.tooling;
-  if (tooling === undefined)
+  const refused = (thing: string, named: string, used: string): CheckFinding =>
+    settled(ID, worksheet, {
+      sentence: `The connector is listed with ${thing} ${named}; ${thing} ${used} is to be used.`,
+      cite,
+      required: `${thing} ${named}`,
+      offered: `${thing} ${used}`,
+      fix: `${thing} ${named}; a connector already made with another is cut off and replaced`,
+    });
+  if (planned?.tool !== undefined) {
+    const named = worksheet.given("tool named for the connector", tooling.tool, `${origin}/tooling/tool`);
+    const used = worksheet.given("tool to be used", planned.tool, "joint/tooling/tool");
+    if (!worksheet.compare("the tool is the one named", used, "=", named, cite))
+      return refused("tool", tooling.tool, planned.tool);
+  }
+  if (planned?.die === undefined) return undefined;
+  const used = worksheet.given("die to be used", planned.die, "joint/tooling/die");
+  if (tooling.die === undefined)
     return asking(
       ID,
       worksheet,
-      `${origin}/tooling`,
-      "The tool and die named for this compression connector are not known.",
-      {
-        cite,
-        required: "the tool and die named for the connector",
-      },
+      `${origin}/tooling/die`,
+      `Die ${planned.die} is to be used; which die is named for the connector is not known.`,
+      { cite, required: toolingWords(tooling), offered: `die ${planned.die}` },
     );
-  const text = { cite, required: toolingWords(tooling) };
-  const offered = plannedWords(planned) ?? toolingWords(tooling);
-  const tool = worksheet.given("tool named for the connector", tooling.tool, `${origin}/tooling/tool`);
-  if (planned?.tool !== undefined) {
-    const used = worksheet.given("tool to be used", planned.tool, "joint/tooling/tool");
-    if (!worksheet.compare("the tool is the one named", used, "=", tool, cite))
-      return settled(ID, worksheet, {
-        ...text,
-        sentence: `The connector is listed with tool ${tooling.tool}; ${planned.tool} is to be used.`,
-        required: `tool ${tooling.tool}`,
-        offered: `tool ${planned.tool}`,
-        fix: `tool ${tooling.tool}; a connector already pressed with another is cut off and replaced`,
-      });
-  }
-  if (planned?.die !== undefined) {
-    if (tooling.die === undefined)
-      return asking(
-        ID,
-        worksheet,
-        `${origin}/tooling/die`,
-        `Die ${planned.die} is to be used; which die is named for the connector is not known.`,
-        {
-          ...text,
-          offered,
-        },
-      );
-    const die = worksheet.given("die named for the connector", tooling.die, `${origin}/tooling/die`);
-    const used = worksheet.given("die to be used", planned.die, "joint/tooling/die");
-    if (!worksheet.compare("the die is the one named", used, "=", die, cite))
-      return settled(ID, worksheet, {
-        ...text,
-        sentence: `The connector is listed with die ${tooling.die}; die ${planned.die} is to be used.`,
-        required: `die ${tooling.die}`,
-        offered: `die ${planned.die}`,
-        fix: `die ${tooling.die}; a connector already pressed with another is cut off and replaced`,
-      });
-  }
-  worksheet.conclude("tool and die are known", "pass", [tool], "nothing else is to be used", cite);
-  return settled(ID, worksheet, {
-    ...text,
-    sentence: `The connector is pressed with ${toolingWords(tooling)}.`,
-    offered,
-    conditions: [pressAsListed(tooling, edition), recordCrimp(tooling, edition)],
-  });
+  const named = worksheet.given("die named for the connector", tooling.die, `${origin}/tooling/die`);
+  return worksheet.compare("the die is the one named", used, "=", named, cite)
+    ? undefined
+    : refused("die", tooling.die, planned.die);
 }
 
-function welded({ connector, origin }: JointSubject, edition: Edition): CheckFinding {
+function madeAsListed({ connector, origin }: JointSubject, edition: Edition, worksheet: Worksheet): CheckFinding {
   const cite = edition.clauses.instructions;
-  const worksheet = new Worksheet();
-  const made = worksheet.given("how the connector holds", connector.construction, `${origin}/construction`);
+  const { construction, tooling } = connector;
+  const made = worksheet.given("how the connector holds", construction, `${origin}/construction`);
+  const words = tooling === undefined ? "mold and charge for the conductor and the shape" : toolingWords(tooling);
   worksheet.conclude(
-    "the weld can be made",
+    "the connector can be made as listed",
     "pass",
     [made],
-    "mold and charge are chosen on site for conductor and shape",
+    "nothing else than what is named is to be used",
     cite,
   );
   return settled(ID, worksheet, {
-    sentence: "The joint is welded; mold and charge must be the ones for this conductor and shape.",
+    sentence:
+      construction === "weld"
+        ? "The joint is welded; mold and charge must be the ones for this conductor and shape."
+        : `The connector is made with ${words}.`,
     cite,
-    required: "mold and charge for the conductor and the shape",
-    offered: "exothermic weld",
-    conditions: [
-      {
-        duty: "match-mold-and-charge",
-        sentence: "Use the mold and charge named for this conductor size and for the shape it is welded to.",
-        cite,
-      },
-      { duty: "clean-for-weld", sentence: "Clean the surface to bright, dry metal before the weld.", cite },
-      { duty: "hot-work-permit", sentence: "Get a hot-work permit before the weld is fired.", cite },
-    ],
+    required: words,
+    offered: words,
+    conditions: construction === "weld" ? weldDuties(edition) : pressDuties(construction, tooling, edition),
   });
+}
+
+function weldDuties({ clauses }: Edition): Duty[] {
+  const cite = clauses.instructions;
+  return [
+    {
+      duty: "match-mold-and-charge",
+      sentence: "Use the mold and charge named for this conductor size and for the shape it is welded to.",
+      cite,
+    },
+    { duty: "clean-for-weld", sentence: "Clean the surface to bright, dry metal before the weld.", cite },
+    { duty: "hot-work-permit", sentence: "Get a hot-work permit before the weld is fired.", cite },
+  ];
+}
+
+/** Only a press leaves something to record; another part with a tool of its own is tightened by its instructions. */
+function pressDuties(construction: Connector["construction"], tooling: Tooling | undefined, edition: Edition): Duty[] {
+  if (construction !== "compression" || tooling === undefined) return [];
+  return [pressAsListed(tooling, edition), recordCrimp(tooling, edition)];
 }
 
 function pressAsListed({ tool, die, crimps }: Tooling, { clauses }: Edition): Duty {
@@ -143,10 +150,4 @@ function recordCrimp({ die }: Tooling, { clauses }: Edition): Duty {
 
 function toolingWords({ tool, die }: Tooling): string {
   return die === undefined ? `tool ${tool}` : `tool ${tool}, die ${die}`;
-}
-
-function plannedWords(planned: JointSubject["joint"]["tooling"]): string | undefined {
-  if (planned?.tool !== undefined)
-    return planned.die === undefined ? `tool ${planned.tool}` : `tool ${planned.tool}, die ${planned.die}`;
-  return planned?.die === undefined ? undefined : `die ${planned.die}`;
 }
