@@ -2,6 +2,9 @@
 export * from "./money/currency.js";
 export * from "./money/decimal.js";
 export * from "./money/money.js";
+export type { NotCosted, Unservable } from "./plan/offer.js";
+export * from "./plan/plan-stock.js";
+export * from "./plan/stock-plan.js";
 export * from "./prices/item-price.js";
 export * from "./prices/price-list.js";
 export * from "./problem/check-problem.js";

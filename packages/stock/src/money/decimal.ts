@@ -5,7 +5,7 @@
  * never sees them. Products and sums of decimals are decimals again, so most results print without any rounding. Where
  * a division or a currency's smallest coin makes rounding necessary, the caller names the way.
  */
-import { type Exact, exactOf } from "@landfast/rules";
+import { add, divide, type Exact, exactOf, multiply, reduced, subtract } from "@landfast/rules";
 
 /**
  * half-up: a half goes away from zero (2.5 -> 3, -2.5 -> -3), as invoices are commonly rounded.
@@ -16,6 +16,26 @@ export type Rounding = "half-up" | "half-even" | "up" | "down";
 
 export const ZERO: Exact = Object.freeze(exactOf(0));
 export const ONE: Exact = Object.freeze(exactOf(1));
+
+/** Sum in lowest terms, so that long sums stay small. */
+export function plus(a: Exact, b: Exact): Exact {
+  return reduced(add(a, b));
+}
+
+/** Difference in lowest terms. */
+export function minus(a: Exact, b: Exact): Exact {
+  return reduced(subtract(a, b));
+}
+
+/** Product in lowest terms. */
+export function times(a: Exact, b: Exact): Exact {
+  return reduced(multiply(a, b));
+}
+
+/** Quotient in lowest terms. @throws RangeError on division by zero. */
+export function over(a: Exact, b: Exact): Exact {
+  return reduced(divide(a, b));
+}
 
 const PLAIN_DECIMAL = /^-?\d{1,15}(?:\.\d{1,12})?$/;
 
@@ -39,7 +59,7 @@ export function decimalOf(text: string): Exact {
  * @throws RangeError when it has no finite decimal form (1/3): such a number must be rounded with a stated rounding.
  */
 export function decimalText(value: Exact): string {
-  const places = placesOf(value.denominator);
+  const places = placesOf(reduced(value).denominator);
   if (places === null) throw new RangeError("the number has no finite decimal form; round it");
   return roundedText(value, places, "down");
 }
@@ -86,7 +106,7 @@ function raises(twiceRest: bigint, denominator: bigint, whole: bigint, rounding:
   return rounding === "half-up" || whole % 2n === 1n;
 }
 
-/** Decimal places a reduced fraction needs, or null when no number of them is enough. */
+/** Decimal places that a fraction in lowest terms needs, or null when no number of them is enough. */
 function placesOf(denominator: bigint): number | null {
   let rest = denominator;
   let twos = 0;

@@ -1,6 +1,6 @@
-import { add, type Exact, multiply } from "@landfast/rules";
+import type { Exact } from "@landfast/rules";
 import { currencyPlaces, isCurrency } from "./currency.js";
-import { decimalOf, decimalText, type Rounding, roundedText, ZERO } from "./decimal.js";
+import { decimalOf, decimalText, plus, type Rounding, roundedText, times, ZERO } from "./decimal.js";
 
 /** An amount of money: decimal text and an ISO 4217 code. */
 export interface Money {
@@ -34,14 +34,14 @@ export function commonCurrency(currencies: Iterable<string>): string | null {
 export function sumMoney(amounts: readonly Money[], currency: string): Money {
   commonCurrency([currency, ...amounts.map((one) => one.currency)]);
   return moneyOf(
-    amounts.reduce((sum, { amount }) => add(sum, decimalOf(amount)), ZERO),
+    amounts.reduce((sum, { amount }) => plus(sum, decimalOf(amount)), ZERO),
     currency,
   );
 }
 
 /** So many times an amount, exactly. Worked: 0.125 USD x 40 = 5 USD. */
 export function timesMoney(amount: Money, factor: Exact): Money {
-  return moneyOf(multiply(decimalOf(amount.amount), factor), amount.currency);
+  return moneyOf(times(decimalOf(amount.amount), factor), amount.currency);
 }
 
 /** An exact number as money, unrounded. @throws RangeError when it has no finite decimal form, or for an unknown code. */

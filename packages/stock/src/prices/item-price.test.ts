@@ -1,4 +1,3 @@
-import { exactOf } from "@landfast/rules";
 import { describe, expect, it } from "vitest";
 import { decimalText } from "../money/decimal.js";
 import { UnlikeCurrencies } from "../money/money.js";
@@ -54,7 +53,8 @@ describe("item price", () => {
 
   it("buys the smallest quantity sold when less is needed", () => {
     const purchase = cheapestPurchase({ ...falling, breaks: [{ from: 25, amount: "2" }] }, 10, 3);
-    expect(purchase).toMatchObject({ packs: 3, bought: 30, breakFrom: 25, cost: exactOf(60) });
+    expect(purchase).toMatchObject({ packs: 3, bought: 30, breakFrom: 25 });
+    expect(decimalText(purchase.cost)).toBe("60");
   });
 
   it("knows whether the price falls with quantity", () => {

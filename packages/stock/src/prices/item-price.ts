@@ -1,6 +1,6 @@
-import { compareExact, divide, type Exact, exactOf, multiply } from "@landfast/rules";
+import { compareExact, type Exact, exactOf } from "@landfast/rules";
 import { isCurrency } from "../money/currency.js";
-import { decimalOf, isDecimalText, ZERO } from "../money/decimal.js";
+import { decimalOf, isDecimalText, over, times, ZERO } from "../money/decimal.js";
 import { commonCurrency } from "../money/money.js";
 
 /** How many parts a printed price is for. */
@@ -62,7 +62,7 @@ export function priceProblems(price: ItemPrice): string[] {
 
 /** Price of one part at a break, exactly. Worked: 12.34 per 100 -> 0.1234. */
 export function eachAt(price: ItemPrice, amount: string): Exact {
-  return divide(decimalOf(amount), PARTS_PER[price.unit]);
+  return over(decimalOf(amount), PARTS_PER[price.unit]);
 }
 
 /** The break that a quantity reaches, or null below the smallest quantity sold. */
@@ -105,5 +105,5 @@ function purchaseOf(price: ItemPrice, packQuantity: number, packs: number): Purc
   const reached = breakAt(price, bought);
   if (reached === null) throw new RangeError(`${String(bought)} parts are below the smallest quantity sold`);
   const each = eachAt(price, reached.amount);
-  return { packs, bought, each, breakFrom: reached.from, cost: multiply(each, exactOf(bought)) };
+  return { packs, bought, each, breakFrom: reached.from, cost: times(each, exactOf(bought)) };
 }

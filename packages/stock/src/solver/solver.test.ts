@@ -18,7 +18,7 @@ afterAll(() => threaded.stop());
 describe.each<[string, Solver]>([
   ["direct", directSolver],
   ["threaded", threaded],
-])("%s solver", (_name, solver) => {
+])("%s solver", { timeout: 60_000 }, (_name, solver) => {
   it("finds and proves the optimum of an integer model", async () => {
     const answer = await solver.solve(boxes);
     expect(answer.status).toBe("optimal");
@@ -55,7 +55,7 @@ describe.each<[string, Solver]>([
   });
 });
 
-describe("threaded solver", () => {
+describe("threaded solver", { timeout: 60_000 }, () => {
   it("keeps answers apart when several are asked at once", async () => {
     const needs = [1, 4, 7, 10];
     const answers = await Promise.all(
