@@ -77,7 +77,7 @@ export const metalMarking: Rule = {
       );
     return settled(ID, worksheet, {
       ...text,
-      sentence: `The connector ${reading.words}, which covers ${listWords(metalsOf(subject).map(metalWords))}.`,
+      sentence: `The connector ${reading.words}, which covers ${metalsWords(subject)}.`,
     });
   },
 };
@@ -144,12 +144,16 @@ function isRepeated(conductors: readonly ConductorGroup[], group: number): boole
   return false;
 }
 
-function metalsOf({ joint }: JointSubject): ConductorMetal[] {
-  return joint.conductors.filter((_, group) => !isRepeated(joint.conductors, group)).map(({ metal }) => metal);
+/** The metals of the joint, each once, in words. */
+function metalsWords({ joint }: JointSubject): string {
+  const [only] = joint.conductors;
+  if (only !== undefined && joint.conductors.length === 1) return metalWords(only.metal);
+  const words = joint.conductors.map(({ metal }) => metalWords(metal));
+  return listWords(words.filter((word, at) => words.indexOf(word) === at));
 }
 
 function requiredText(subject: JointSubject): string {
-  return `marked for ${listWords(metalsOf(subject).map(metalWords))}`;
+  return `marked for ${metalsWords(subject)}`;
 }
 
 function offeredText({ connector }: JointSubject): string {
