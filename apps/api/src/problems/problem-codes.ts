@@ -108,8 +108,8 @@ export const PROBLEMS = {
   },
   BUSY: {
     status: 503,
-    title: "Too many large jobs at once",
-    meaning: "The jobs already waiting come first. Try again after the seconds that Retry-After names.",
+    title: "Too many joints at once",
+    meaning: "The jobs already in work come first. Try again after the seconds that Retry-After names.",
   },
 } as const satisfies Readonly<Record<string, ProblemKind>>;
 

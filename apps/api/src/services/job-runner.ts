@@ -1,71 +1,76 @@
 import { Problem } from "../problems/problem.js";
 
-/** How long one slice of a large piece of work may keep other requests waiting, in milliseconds. */
+/** How long one slice of work may keep other requests waiting, in milliseconds. */
 const SLICE_MS = 8;
-/** Large pieces of work that may wait; what comes beyond is told to come again. */
-const WAITING_MAX = 16;
+/** Joints that may be in work at once: five jobs of the largest size. */
+const JOINTS_IN_WORK_MAX = 50_000;
 
 /** Work that pauses between its steps. */
 export type Steps<T> = () => Generator<undefined, T>;
 
 /**
- * Carries out long work beside short requests. One piece at a time, in the order in which they came; a queue that is
- * full refuses. Whoever wants to answer at once and report later puts that before this.
+ * Carries out long work beside short requests. Whoever wants to answer at once and report later puts that before
+ * this.
  */
 export interface JobRunner {
-  /** @throws Problem BUSY when too much is waiting already. */
-  run<T>(steps: Steps<T>): Promise<T>;
-  /** Pieces of work that are running or waiting. */
-  readonly waiting: number;
+  /**
+   * @param joints how much work it is.
+   * @throws Problem BUSY when too much is in work already.
+   */
+  run<T>(joints: number, steps: Steps<T>): Promise<T>;
 }
 
 /**
- * Runs work on the main thread in slices: after each the event loop turns once, so that other requests are served.
+ * Runs work on the main thread in slices. Pieces of work take turns, so that a small job does not wait for a large
+ * one to end, and after each slice the event loop turns once, so that other requests are served.
  * @param now a clock in milliseconds, for measuring slices.
  */
 export function slicedRunner(now: () => number): JobRunner {
-  let waiting = 0;
-  let last: Promise<unknown> = Promise.resolve();
+  /** Each does one slice of its work and says whether it is done. */
+  const turns: (() => boolean)[] = [];
+  let jointsInWork = 0;
+
+  const takeTurn = (): void => {
+    const turn = turns.shift();
+    if (turn === undefined) return;
+    if (!turn()) turns.push(turn);
+    if (turns.length > 0) setImmediate(takeTurn);
+  };
+
   return {
-    get waiting() {
-      return waiting;
-    },
-    run<T>(steps: Steps<T>): Promise<T> {
-      if (waiting >= WAITING_MAX)
+    run<T>(joints: number, steps: Steps<T>): Promise<T> {
+      if (jointsInWork > 0 && jointsInWork + joints > JOINTS_IN_WORK_MAX)
         return Promise.reject(
-          new Problem("BUSY", `${WAITING_MAX} jobs are waiting already.`, [], { "retry-after": "2" }),
+          new Problem("BUSY", `Jobs with ${jointsInWork} joints are in work already.`, [], { "retry-after": "2" }),
         );
-      waiting += 1;
-      const turn = last
-        .then(() => runInSlices(steps, now))
-        .finally(() => {
-          waiting -= 1;
+      jointsInWork += joints;
+      return new Promise<T>((resolve, reject) => {
+        let work: Generator<undefined, T> | undefined;
+        turns.push(() => {
+          try {
+            work ??= steps();
+            const result = sliceOf(work, now);
+            if (result === undefined) return false;
+            jointsInWork -= joints;
+            resolve(result.value);
+          } catch (error) {
+            jointsInWork -= joints;
+            reject(error instanceof Error ? error : new Error(String(error)));
+          }
+          return true;
         });
-      // The next in line does not care how this one ended.
-      last = turn.catch(() => undefined);
-      return turn;
+        if (turns.length === 1) takeTurn();
+      });
     },
   };
 }
 
-function runInSlices<T>(steps: Steps<T>, now: () => number): Promise<T> {
-  const work = steps();
-  return new Promise<T>((resolve, reject) => {
-    const slice = (): void => {
-      try {
-        const end = now() + SLICE_MS;
-        do {
-          const step = work.next();
-          if (step.done === true) {
-            resolve(step.value);
-            return;
-          }
-        } while (now() < end);
-        setImmediate(slice);
-      } catch (error) {
-        reject(error instanceof Error ? error : new Error(String(error)));
-      }
-    };
-    slice();
-  });
+/** Goes on for one slice; the result when the work came to its end. */
+function sliceOf<T>(work: Generator<undefined, T>, now: () => number): { readonly value: T } | undefined {
+  const end = now() + SLICE_MS;
+  do {
+    const step = work.next();
+    if (step.done === true) return { value: step.value };
+  } while (now() < end);
+  return undefined;
 }

@@ -49,7 +49,7 @@ export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: Jo
       const inUse = await catalogue.current();
       refuseContradictions(job);
       refuseUnknownParts(job, inUse);
-      const evaluated = await runner.run(() => evaluateInSteps(job, inUse.items));
+      const evaluated = await runner.run(job.joints.length, () => evaluateInSteps(job, inUse.items));
       const head: JobHead = {
         id: newId(),
         name: job.name,

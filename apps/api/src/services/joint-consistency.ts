@@ -13,7 +13,7 @@ import {
 import { type Fault, pointerTo } from "../problems/problem.js";
 
 /** Insulations for which the code gives no rating by type: their own rating may stand beside them. */
-const RATED_BY_THEMSELVES: readonly Insulation[] = ["other", "equipment-lead", "fixture-wire"];
+const RATED_BY_THEMSELVES: readonly Insulation[] = ["bare", "other", "equipment-lead", "fixture-wire"];
 
 /** Rule set and edition together: "nfpa70 2023". */
 const ANSWERED: ReadonlySet<string> = new Set(EDITIONS.map(({ ruleSet, edition }) => `${ruleSet} ${edition}`));
