@@ -7,15 +7,28 @@ export interface Difference {
   readonly question: Generated;
   readonly library: Judgment["verdict"];
   readonly oracle: Judgment["verdict"];
-  /** "accept/reject 230.46": what the two say, then what the stricter one objects to. */
+  /** What the stricter of the two objects to: rules where it is the library, clauses where it is the oracle. */
+  readonly about: readonly string[];
+  /** "reject/accept device-protection": library, oracle and what it is about. */
   readonly kind: string;
   readonly reasons: readonly string[];
+}
+
+/** What the questions held, to show that nothing was left out. */
+export interface Met {
+  readonly families: Set<string>;
+  readonly functions: Set<string>;
+  readonly roles: Set<string>;
+  readonly editions: Set<string>;
+  readonly protections: Set<string>;
+  readonly places: Set<string>;
 }
 
 export interface Comparison {
   readonly asked: number;
   readonly accepts: number;
   readonly differences: readonly Difference[];
+  readonly met: Met;
 }
 
 /** Acceptance with and without conditions is one class. */
@@ -24,16 +37,28 @@ export const classOf = (verdict: JointFinding["verdict"]): Judgment["verdict"] =
 
 const STRICTNESS = { accept: 0, "needs-information": 1, reject: 2 } as const;
 
-export function libraryFinding({ joint, connector, basis }: Pick<Generated, "joint" | "connector" | "basis">): JointFinding {
+type Asked = Pick<Generated, "joint" | "connector" | "basis">;
+
+export function libraryFinding({ joint, connector, basis }: Asked): JointFinding {
   const own = connector === joint.equipment?.terminal;
   return checkJoint({ joint, connector, basis, origin: own ? "equipment" : "request" });
 }
 
+/** Asks both about joint number `from` and the following ones. */
 export function compare(from: number, count: number): Comparison {
   const differences: Difference[] = [];
+  const met: Met = {
+    families: new Set(),
+    functions: new Set(),
+    roles: new Set(),
+    editions: new Set(),
+    protections: new Set(),
+    places: new Set(),
+  };
   let accepts = 0;
   for (let number = from; number < from + count; number += 1) {
     const question = generate(number);
+    note(met, question);
     const finding = libraryFinding(question);
     const library = classOf(finding.verdict);
     const { verdict: oracle, reasons } = judge(question.joint, question.connector, question.basis);
@@ -50,9 +75,19 @@ export function compare(from: number, count: number): Comparison {
       question,
       library,
       oracle,
+      about,
       kind: `${library}/${oracle} ${about.join(" + ")}`,
       reasons: reasons.map(({ clause, says }) => `${clause}: ${says}`),
     });
   }
-  return { asked: count, accepts, differences };
+  return { asked: count, accepts, differences, met };
+}
+
+function note(met: Met, { joint, connector, basis }: Generated): void {
+  met.families.add(connector.family);
+  met.functions.add(joint.function);
+  met.roles.add(joint.role);
+  met.editions.add(basis.edition);
+  if (joint.circuit?.protection !== undefined) met.protections.add(joint.circuit.protection.kind);
+  if (joint.place !== undefined) met.places.add(joint.place.location);
 }

@@ -2,7 +2,15 @@
  * Joints without end, the same ones for the same seed: a scene from a site, then up to three facts of it made wrong, made
  * unknown, left unmarked, or moved to one side of a limit.
  */
-import { type Basis, CONDUCTOR_METALS, ELECTRODES, INSULATIONS, LOCATIONS, PLACE_LISTINGS, STRANDINGS } from "@landfast/rules";
+import {
+  type Basis,
+  CONDUCTOR_METALS,
+  ELECTRODES,
+  INSULATIONS,
+  LOCATIONS,
+  PLACE_LISTINGS,
+  STRANDINGS,
+} from "@landfast/rules";
 import { Dice } from "./dice.js";
 import type { Draft } from "./draft.js";
 import { cmilOf } from "./read-table.js";
@@ -58,7 +66,12 @@ const CONDUCTORS: readonly Change[] = [
     group.insulation = dice.pick(INSULATIONS);
     delete group.insulationRating;
     if (group.insulation === "other" || group.insulation === "equipment-lead")
-      if (dice.percent(80)) group.insulationRating = dice.pick([{ value: 194, unit: "degF" }, { value: 105, unit: "Cel" }, { value: 60, unit: "Cel" }]);
+      if (dice.percent(80))
+        group.insulationRating = dice.pick([
+          { value: 194, unit: "degF" },
+          { value: 105, unit: "Cel" },
+          { value: 60, unit: "Cel" },
+        ]);
   },
   ({ joint }, dice) => {
     const group = dice.pick(joint.conductors);
@@ -66,7 +79,13 @@ const CONDUCTORS: readonly Change[] = [
   },
   ({ joint }, dice) => {
     const group = dice.pick(joint.conductors);
-    if (joint.conductors.length < 3) joint.conductors.push({ ...group, count: 1, size: moved(group.size, step(dice)), metal: dice.pick(CONDUCTOR_METALS) });
+    if (joint.conductors.length < 3)
+      joint.conductors.push({
+        ...group,
+        count: 1,
+        size: moved(group.size, step(dice)),
+        metal: dice.pick(CONDUCTOR_METALS),
+      });
   },
   ({ joint }, dice) => {
     const group = dice.pick(joint.conductors);
@@ -91,7 +110,8 @@ const CIRCUIT: readonly Change[] = [
   },
   ({ joint }, dice) => {
     const protection = joint.circuit?.protection;
-    if (protection?.kind === "device") protection.ratingA = dice.pick([15, 20, 30, 60, 100, 101, 125, 200, 400, 700, 800, 1000, 1200, 4000]);
+    if (protection?.kind === "device")
+      protection.ratingA = dice.pick([15, 20, 30, 60, 100, 101, 125, 200, 400, 700, 800, 1000, 1200, 4000]);
   },
   ({ joint }, dice) => {
     const protection = joint.circuit?.protection;
@@ -138,7 +158,12 @@ const CIRCUIT: readonly Change[] = [
     const { circuit } = joint;
     if (circuit === undefined || joint.function === "termination") return;
     if (dice.percent(50)) delete circuit.endTerminalTemperature;
-    else circuit.endTerminalTemperature = dice.pick(["unmarked", { value: 60, unit: "Cel" }, { value: 194, unit: "degF" }] as const);
+    else
+      circuit.endTerminalTemperature = dice.pick([
+        "unmarked",
+        { value: 60, unit: "Cel" },
+        { value: 194, unit: "degF" },
+      ] as const);
   },
   ({ joint }, dice) => {
     const tap = joint.circuit?.protection;
@@ -157,7 +182,12 @@ const CIRCUIT: readonly Change[] = [
         delete tap.outdoors;
       },
       () => {
-        tap.length = dice.pick([{ value: 3.048, unit: "m" }, { value: 3.049, unit: "m" }, { value: 300, unit: "in" }, { value: 7621, unit: "mm" }] as const);
+        tap.length = dice.pick([
+          { value: 3.048, unit: "m" },
+          { value: 3.049, unit: "m" },
+          { value: 300, unit: "in" },
+          { value: 7621, unit: "mm" },
+        ] as const);
       },
       () => {
         tap.feederDeviceA = dice.pick([200, 400, 800, 1200]);
@@ -170,7 +200,13 @@ const EQUIPMENT: readonly Change[] = [
   ({ joint }, dice) => {
     if (joint.equipment === undefined) return;
     if (dice.percent(40)) delete joint.equipment.terminalTemperature;
-    else joint.equipment.terminalTemperature = dice.pick(["unmarked", { value: 60, unit: "Cel" }, { value: 90, unit: "Cel" }, { value: 140, unit: "degF" }] as const);
+    else
+      joint.equipment.terminalTemperature = dice.pick([
+        "unmarked",
+        { value: 60, unit: "Cel" },
+        { value: 90, unit: "Cel" },
+        { value: 140, unit: "degF" },
+      ] as const);
   },
   ({ joint }, dice) => {
     if (joint.equipment === undefined) return;
@@ -216,7 +252,16 @@ const EQUIPMENT: readonly Change[] = [
   ({ joint }, dice) => {
     if (joint.equipment === undefined) return;
     if (dice.percent(40)) delete joint.equipment.kind;
-    else joint.equipment.kind = dice.pick(["panelboard", "handhole", "other", "electrode", "ground-bus", "switchboard", "wiring-device"] as const);
+    else
+      joint.equipment.kind = dice.pick([
+        "panelboard",
+        "handhole",
+        "other",
+        "electrode",
+        "ground-bus",
+        "switchboard",
+        "wiring-device",
+      ] as const);
   },
   ({ joint }, dice) => {
     if (joint.equipment?.frame === undefined) return;
@@ -224,7 +269,8 @@ const EQUIPMENT: readonly Change[] = [
     else joint.equipment.frame = "Frame 9";
   },
   ({ joint }) => {
-    if (joint.equipment?.terminal !== undefined && joint.connector !== undefined && "described" in joint.connector) delete joint.equipment.terminal;
+    if (joint.equipment?.terminal !== undefined && joint.connector !== undefined && "described" in joint.connector)
+      delete joint.equipment.terminal;
   },
   ({ joint }) => {
     if (joint.connector !== undefined && !("equipmentTerminal" in joint.connector)) delete joint.equipment;
@@ -272,7 +318,8 @@ const GROUNDING: readonly Change[] = [
     if (joint.grounding !== undefined) joint.grounding.electrode = dice.pick(ELECTRODES);
   },
   ({ joint }, dice) => {
-    if (joint.grounding?.service !== undefined) joint.grounding.service.size = moved(joint.grounding.service.size, step(dice));
+    if (joint.grounding?.service !== undefined)
+      joint.grounding.service.size = moved(joint.grounding.service.size, step(dice));
   },
   ({ joint }, dice) => {
     if (joint.upsizing === undefined) return;
@@ -303,11 +350,32 @@ const GROUNDING: readonly Change[] = [
 const CONNECTOR: readonly Change[] = [
   ({ connector }, dice) => {
     if (dice.percent(20)) delete connector.metalMarking;
-    else connector.metalMarking = dice.pick(["unmarked", "CU", "CU7", "CU9", "AL", "AL7", "AL9", "AL7CU", "AL9CU", "AL-CU", "AL-CU-INTERMIX-DRY", "CO/ALR", "ZZ"]);
+    else
+      connector.metalMarking = dice.pick([
+        "unmarked",
+        "CU",
+        "CU7",
+        "CU9",
+        "AL",
+        "AL7",
+        "AL9",
+        "AL7CU",
+        "AL9CU",
+        "AL-CU",
+        "AL-CU-INTERMIX-DRY",
+        "CO/ALR",
+        "ZZ",
+      ]);
   },
   ({ connector }, dice) => {
     if (dice.percent(30)) delete connector.temperature;
-    else connector.temperature = dice.pick(["unmarked", { value: 60, unit: "Cel" }, { value: 75, unit: "Cel" }, { value: 194, unit: "degF" }] as const);
+    else
+      connector.temperature = dice.pick([
+        "unmarked",
+        { value: 60, unit: "Cel" },
+        { value: 75, unit: "Cel" },
+        { value: 194, unit: "degF" },
+      ] as const);
   },
   ({ connector }, dice) => {
     if (dice.percent(30)) delete connector.voltageV;
@@ -392,8 +460,17 @@ const CONNECTOR: readonly Change[] = [
     if (connector.screws.length === 0) return;
     const screw = dice.pick(connector.screws);
     const slot = {
-      slotWidth: dice.pick([{ value: 0.047, unit: "in" }, { value: 0.048, unit: "in" }, { value: 1.1938, unit: "mm" }] as const),
-      slotLength: dice.pick([{ value: 0.25, unit: "in" }, { value: 0.251, unit: "in" }, { value: 0.28125, unit: "in" }, { value: 6.35, unit: "mm" }] as const),
+      slotWidth: dice.pick([
+        { value: 0.047, unit: "in" },
+        { value: 0.048, unit: "in" },
+        { value: 1.1938, unit: "mm" },
+      ] as const),
+      slotLength: dice.pick([
+        { value: 0.25, unit: "in" },
+        { value: 0.251, unit: "in" },
+        { value: 0.28125, unit: "in" },
+        { value: 6.35, unit: "mm" },
+      ] as const),
     };
     screw.torque = "unmarked";
     screw.drive = dice.pick([
@@ -416,7 +493,8 @@ const CONNECTOR: readonly Change[] = [
     ] as const);
   },
   ({ connector }, dice) => {
-    if (connector.pin !== undefined) connector.pin = { size: moved(connector.pin.size, step(dice)), metal: dice.pick(["copper", "aluminum"]) };
+    if (connector.pin !== undefined)
+      connector.pin = { size: moved(connector.pin.size, step(dice)), metal: dice.pick(["copper", "aluminum"]) };
   },
   ({ basis }) => {
     delete basis.installedOn;

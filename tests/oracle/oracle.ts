@@ -6,7 +6,7 @@ import type { Basis, ConductorGroup, Connector, Joint, Opening } from "@landfast
 import type { Case, Objection, Seat } from "./case.js";
 import { ampacity } from "./clauses/ampacity.js";
 import { conductorsPerOpening, panelNeutral } from "./clauses/conductors-per-opening.js";
-import { electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
+import { electrodeAluminum, electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
 import { electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
 import { joining } from "./clauses/joining.js";
 import { reuse, toolAndDie, voltage } from "./clauses/marked-limits.js";
@@ -36,6 +36,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   electrodeConductor,
   electrodeConnection,
   electrodeSplice,
+  electrodeAluminum,
   bendingSpace,
   fill,
   serviceMark,

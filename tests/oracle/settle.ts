@@ -66,15 +66,24 @@ const strands: Ways = (question) => {
   );
 };
 
+/** In a tap some conductor runs through and some other one leaves; which, is tried. */
 const duties: Ways = (question) => {
   if (question.joint.function !== "tap") return [question];
+  const every = everyDuty(question);
+  const taps = every.filter(({ joint }) =>
+    (["run", "tap"] as const).every((duty) => joint.conductors.some((group) => group.duty === duty)),
+  );
+  return taps.length > 0 ? taps : every;
+};
+
+function everyDuty(question: Question): readonly Question[] {
   const index = question.joint.conductors.findIndex(({ duty }) => duty === undefined);
   const group = question.joint.conductors[index];
   if (group === undefined) return [question];
   return (["run", "tap"] as const).flatMap((duty) =>
-    duties(withJoint(question, { conductors: question.joint.conductors.with(index, { ...group, duty }) })),
+    everyDuty(withJoint(question, { conductors: question.joint.conductors.with(index, { ...group, duty }) })),
   );
-};
+}
 
 const mark: Ways = (question) =>
   question.connector.metalMarking === undefined

@@ -124,9 +124,7 @@ function deviceProtection(
   if (rating <= ampacityMillionths) return [];
   if (rating > 800_000_000) return [reject("240.4(C)", `${ratingA} A above the ampacity`)];
   const next = STANDARD[edition].find((standard) => standard >= ampacityMillionths);
-  if (next === undefined || rating > next)
-    return [reject("240.4(B)", `${ratingA} A is above the next standard rating`)];
-  return [];
+  return rating === next ? [] : [reject("240.4(B)", `${ratingA} A is not the next standard rating`)];
 }
 
 const FOOT = ofLength({ value: 1, unit: "ft" });

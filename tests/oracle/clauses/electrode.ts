@@ -1,4 +1,4 @@
-import { ask, type Case, conductorCount, type Objection, reject } from "../case.js";
+import { ask, type Case, conductorCount, locationOf, type Objection, reject } from "../case.js";
 
 const CLAMPS: readonly string[] = ["rod-clamp", "pipe-clamp", "rebar-clamp"];
 
@@ -45,4 +45,14 @@ export function electrodeSplice({ joint, connector }: Case): Objection[] {
   if (splice && connector.construction !== "compression") return [reject(clause, "the splice can be undone")];
   if (connector.grounding === undefined) return [ask(clause, "whether the part is listed for grounding")];
   return connector.grounding.listed ? [] : [reject(clause, "the part is not listed for grounding")];
+}
+
+/** 250.64(A): an aluminum or copper-clad aluminum electrode conductor does not end in the earth or in concrete. */
+export function electrodeAluminum(asked: Case): Objection[] {
+  const { joint } = asked;
+  const location = locationOf(asked);
+  if (joint.role !== "electrode-conductor" || (location !== "direct-burial" && location !== "concrete")) return [];
+  return joint.conductors.some(({ metal }) => metal !== "copper")
+    ? [reject("250.64(A)", "aluminum in the earth or in concrete")]
+    : [];
 }

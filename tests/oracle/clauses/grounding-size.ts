@@ -50,13 +50,15 @@ export function equipmentGround({ joint }: Case): Objection[] {
     }
     const [smallest, installed] = [cmilOf(upsizing.minimum.size), cmilOf(upsizing.installed.size)];
     if (smallest === null || installed === null) return [ask(clause, "metric phases")];
-    if (upsizing.minimum.metal !== upsizing.installed.metal) {
-      return own >= base && own >= installed ? [] : [ask(clause, "phases of two metals have no ratio of areas")];
-    }
-    // base x installed / smallest, compared without dividing.
+    // (A): never required to be larger than the circuit conductors.
+    if (own >= installed) return [];
+    if (upsizing.minimum.metal !== upsizing.installed.metal)
+      return own < base
+        ? [reject(clause, `${group.size} for ${device} A`)]
+        : [ask(clause, "phases of two metals have no ratio of areas")];
+    // base x installed / smallest, compared without dividing; a size that was lowered changes nothing.
     const raised = installed > smallest ? own * smallest >= base * installed : own >= base;
-    const asLargeAsPhase = own >= installed && group.metal === upsizing.installed.metal;
-    return raised || asLargeAsPhase ? [] : [reject(`${clause}(B)`, `${group.size} is not raised with the phases`)];
+    return raised ? [] : [reject(`${clause}(B)`, `${group.size} is not raised with the phases`)];
   });
 }
 

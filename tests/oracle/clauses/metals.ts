@@ -52,7 +52,8 @@ export function metalMark(asked: Case): Objection[] {
     if (!taken) objections.push(reject(clause, `${metal} under the mark ${connector.metalMarking ?? ""}`));
   }
   if (![...metals].some(aluminumWithin)) return objections;
-  const device = connector.family === "wiring-device-terminal" || joint.equipment?.kind === "wiring-device";
+  const device =
+    connector.family === "wiring-device-terminal" || (asked.ownTerminal && joint.equipment?.kind === "wiring-device");
   const coAlr = connector.metalMarking === "CO/ALR";
   if (!device) {
     if (coAlr) objections.push(reject(clause, "CO/ALR is a mark of wiring devices"));

@@ -1,27 +1,28 @@
 import { ask, type Case, locationOf, type Objection, reject } from "../case.js";
 
-/** Places that each listing serves. Equipment parts are for the inside of enclosures, dry or damp. */
+/** Places beyond dry ones that each listing serves. Equipment parts are for the inside of enclosures, dry or damp. */
 const SERVES: Readonly<Record<string, readonly string[]>> = {
-  equipment: ["dry", "damp"],
-  dry: ["dry"],
-  damp: ["dry", "damp"],
-  wet: ["dry", "damp", "wet"],
-  "direct-burial": ["dry", "damp", "wet", "direct-burial"],
+  equipment: ["damp"],
+  dry: [],
+  damp: ["damp"],
+  wet: ["damp", "wet"],
+  "direct-burial": ["damp", "wet", "direct-burial"],
   concrete: ["concrete"],
 };
 
 /**
  * 110.11, 110.14(B), 300.5(E), 314.30(C), 250.70: the listing covers the place. Burial and concrete must be listed; a
- * grounding part for burial serves in concrete too. A part without any such mark is for dry places.
+ * grounding part for burial serves in concrete too. A dry place asks for no listing of its own, so that a part without any
+ * such mark is for dry places.
  */
 export function place(asked: Case): Objection[] {
   const { connector } = asked;
   const location = locationOf(asked);
   const clause = "110.14(B) place";
   const listed = connector.places;
-  if (listed === undefined) return location === "dry" ? [] : [ask(clause, "places of the listing")];
-  if (listed === "unmarked")
-    return location === "dry" ? [] : [reject(clause, `an unmarked part in a ${location} place`)];
+  if (location === "dry") return [];
+  if (listed === undefined) return [ask(clause, "places of the listing")];
+  if (listed === "unmarked") return [reject(clause, `an unmarked part in a ${location} place`)];
   if (listed.some((listing) => SERVES[listing]?.includes(location))) return [];
   if (location === "concrete" && connector.grounding?.listed === true && listed.includes("direct-burial")) return [];
   return [reject(clause, `${listed.join(", ")} part in a ${location} place`)];

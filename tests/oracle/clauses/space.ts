@@ -30,7 +30,8 @@ export function bendingSpace({ joint }: Case): Objection[] {
     const compact = group.stranding === "compact" && group.metal === "aluminum";
     const row = rowFor(TABLES[`${bending.entry}${compact ? "Compact" : ""}`], cmil);
     const printed = row?.[`wires${bending.wiresPerTerminal}`] ?? "";
-    if (printed === "not specified") return [];
+    // No minimum for one wire of this size: none for more of them either.
+    if (row?.["wires1"] === "not specified") return [];
     if (row === undefined || printed === "") return [ask(clause, `${group.size}, ${bending.wiresPerTerminal} wires`)];
     const reduction = opposite && bending.removableTerminal === true ? row[`reduction${bending.wiresPerTerminal}`] : "";
     const inches = Number(printed) - (reduction === "" || reduction === undefined ? 0 : Number(reduction));

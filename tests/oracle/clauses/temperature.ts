@@ -84,6 +84,10 @@ export function lowestColumn(asked: Case, group: ConductorGroup, insulation: Col
   const rated = markOf(connector)?.ratingC ?? null;
   if (rated !== null) found.push(columnOf(rated * 9));
   if (typeof connector.temperature === "object") found.push(columnOf(ninthsOfCelsius(connector.temperature)));
-  else if (rated === null && !ownTerminal) found.push(terminalColumn(asked, group, connector.temperature));
+  else if (rated === null && !ownTerminal) {
+    // 110.14(C)(2): a part of its own is used up to its rating, which is 75 C unless it is marked (UL 486A-486B).
+    if (connector.temperature === undefined) throw new Error("the connector's temperature must be settled first");
+    found.push(75);
+  }
   return found.includes(null) ? null : (Math.min(...found.map(Number)) as Column);
 }

@@ -29,8 +29,9 @@ function annexCovers(drive: Drive, cmil: number): boolean {
   if (drive.kind === "socket") return BY_SOCKET.has(drive.acrossFlats);
   if (drive.kind === "clamp-bolt") return false;
   if (drive.kind === "slotted" && drive.screwSize === "under-10") {
-    // Table I.2 goes by the slot: the narrow column ends at 1/4 in.
-    const narrow = ofLength(drive.slotWidth) <= inch(0.047);
+    // Table I.2 is for conductors up to 8 AWG and goes by the slot: the narrow column ends at 1/4 in.
+    if (cmil > 16_510) return false;
+    const narrow = ofLength(drive.slotWidth) < inch(0.047);
     return !(narrow && ofLength(drive.slotLength) >= inch(0.28125));
   }
   const row = BY_CONDUCTOR.find(
