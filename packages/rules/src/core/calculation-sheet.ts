@@ -14,8 +14,9 @@ import type { Citation } from "./citation.js";
 import { divide, exactOf, multiply, subtract } from "./exact.js";
 import type { Step, StepValue } from "./finding.js";
 import type { Basis } from "./joint.js";
-import { inches, type Length, type Temperature } from "./quantity.js";
+import type { Area, Length, Temperature } from "./quantity.js";
 import { cellAt, isRefused, type Table, type TableRefusal } from "./table.js";
+import { convertedArea, convertedLength } from "./unit-conversion.js";
 import { Worksheet } from "./worksheet.js";
 
 export class CalculationSheet extends Worksheet {
@@ -46,17 +47,23 @@ export class CalculationSheet extends Worksheet {
   length(label: string, length: Length, path: string, unit: "in" | "ft"): Step {
     const posted = this.positive(label, length.value, path, length.unit);
     if (length.unit === unit) return posted;
-    const inInches = inches(length);
-    const value = unit === "in" ? inInches : divide(inInches, exactOf(12));
-    const toInches = { in: "", ft: " x 12", mm: " / 25.4", m: " x 1000 / 25.4" }[length.unit];
+    const { value, arithmetic } = convertedLength(length, unit);
     return this.exactly(
       `${label} in ${unit}`,
       value,
       unit,
       [posted],
       `${label} in ${length.unit}, converted`,
-      `${String(length.value)}${toInches}${unit === "ft" ? " / 12" : ""}`,
+      arithmetic,
     );
+  }
+
+  /** A posted area above zero, in square inches; converted exactly where it came in another unit. */
+  area(label: string, area: Area, path: string): Step {
+    const posted = this.positive(label, area.value, path, area.unit);
+    if (area.unit === "in2") return posted;
+    const { value, arithmetic } = convertedArea(area, "in2");
+    return this.exactly(`${label} in in2`, value, "in2", [posted], `${label} in ${area.unit}, converted`, arithmetic);
   }
 
   /** A posted temperature in degrees Celsius. @throws RangeError for one below absolute zero or not a number. */

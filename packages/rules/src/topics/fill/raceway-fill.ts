@@ -6,7 +6,7 @@ import { compareExact } from "../../core/exact.js";
 import type { Step } from "../../core/finding.js";
 import type { Length } from "../../core/quantity.js";
 import { cellInInterval, isRefused } from "../../core/table.js";
-import { type FillConductor, type FillGroup, fillGroups, totalArea, totalCount } from "./conductor-area.js";
+import { type FillConductor, type FillGroup, fillGroups, totalArea, totalCount } from "./fill-groups.js";
 import { numberPermitted } from "./number-permitted.js";
 
 const NAME = "raceway-fill";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import type { FillConductor } from "./conductor-area.js";
+import type { FillConductor } from "./fill-groups.js";
 import { type WirewayFillQuestion, wirewayFill } from "./wireway-fill.js";
 
 const BASIS = { ruleSet: "nfpa70", edition: "2023" } as const;

@@ -3,8 +3,8 @@ import { CalculationSheet, isClosed, shown } from "../../core/calculation-sheet.
 import { type Citation, citationText } from "../../core/citation.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
-import { type Area, type Length, squareInches } from "../../core/quantity.js";
-import { type FillConductor, fillGroups, totalArea } from "./conductor-area.js";
+import type { Area, Length } from "../../core/quantity.js";
+import { type FillConductor, fillGroups, totalArea } from "./fill-groups.js";
 
 const NAME = "wireway-fill";
 
@@ -215,20 +215,7 @@ function splicedPercent(filling: Filling, section: Step): Step | undefined {
 
 function splicedArea({ sheet, question, conductors }: Filling): Step | undefined {
   if (question.splices === undefined) return undefined;
-  const { value, unit } = question.splices;
-  const posted = sheet.positive("area of splices and taps", value, "question/splices", unit);
-  const per = { in2: "", mm2: " / 645.16", cm2: " / 6.4516" }[unit];
-  const splices =
-    unit === "in2"
-      ? posted
-      : sheet.exactly(
-          "area of splices and taps in in2",
-          squareInches({ value, unit }),
-          "in2",
-          [posted],
-          `area in ${unit}${per}`,
-          `${String(value)}${per}`,
-        );
+  const splices = sheet.area("area of splices and taps", question.splices, "question/splices");
   return sheet.add("area of conductors and splices", [conductors, splices], "in2");
 }
 

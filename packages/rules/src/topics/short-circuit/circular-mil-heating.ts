@@ -1,8 +1,8 @@
 import type { CalculationFinding } from "../../core/calculation.js";
 import { type CalculationSheet, isClosed, shown } from "../../core/calculation-sheet.js";
+import { conductorAreaCmil } from "../../core/conductor-area.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
-import { exactOf } from "../../core/exact.js";
 import type { Step } from "../../core/finding.js";
 import type { Temperature } from "../../core/quantity.js";
 import { sizesOf } from "../../core/table.js";
@@ -102,12 +102,8 @@ function heatFactor(
   );
 }
 
-function smallestSize(
-  sheet: CalculationSheet,
-  fault: Fault,
-  heat: Step,
-  { tables, clauses }: Edition,
-): CalculationFinding {
+function smallestSize(sheet: CalculationSheet, fault: Fault, heat: Step, edition: Edition): CalculationFinding {
+  const { tables, clauses } = edition;
   const cite = clauses.shortCircuitHeating;
   const current = currentStep(sheet, fault, cite);
   if (isClosed(current)) return current;
@@ -124,7 +120,7 @@ function smallestSize(
   );
   for (const text of sizesOf(tables.conductorPropertiesStranded)) {
     const tried = sheet.conclude("size tried", text, [], "next size of the table");
-    const area = areaCmil(sheet, tried, { tables });
+    const area = conductorAreaCmil(sheet, tried, edition);
     if (isClosed(area)) return area;
     if (!sheet.compare("area is enough", area, ">=", least, cite)) continue;
     const within = sheet.last;
@@ -205,22 +201,5 @@ function postedArea(sheet: CalculationSheet, fault: Fault, edition: Edition): St
       "The circular-mil formula is for AWG and kcmil sizes: ask for mm2 with the k factor.",
       cite,
     );
-  return areaCmil(sheet, sheet.given("size", parsed.text, "question/size"), edition);
-}
-
-/** Area in circular mils: the printed cell; where the size is named by its area, the table prints none. */
-function areaCmil(sheet: CalculationSheet, size: Step, { tables }: Pick<Edition, "tables">): Step | CalculationFinding {
-  const table = tables.conductorPropertiesStranded;
-  const parsed = sizeOf(String(size.value));
-  if (parsed.system !== "kcmil" || table.rows.every((row) => row.key[0] !== parsed.text))
-    return sheet.readAt("area of the size", table, parsed.text, "areaCmil", [size]);
-  return sheet.exactly(
-    "area of the size",
-    exactOf(parsed.areaKcmil * 1000),
-    "cmil",
-    [size],
-    "figure of the size in kcmil x 1000",
-    `${String(parsed.areaKcmil)} x 1000`,
-    table.cite,
-  );
+  return conductorAreaCmil(sheet, sheet.given("size", parsed.text, "question/size"), edition);
 }

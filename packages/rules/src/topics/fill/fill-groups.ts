@@ -4,7 +4,7 @@ import type { Insulation, Stranding } from "../../core/conductor.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
-import { type Area, type Length, squareInches } from "../../core/quantity.js";
+import type { Area, Length } from "../../core/quantity.js";
 
 /** Equal conductors, or equal cables, that fill space. */
 export type FillConductor =
@@ -83,7 +83,10 @@ function fillGroup(
     return { count, area: circleOf(sheet, "area of the cable", diameter) };
   }
   if (conductor.measuredArea !== undefined)
-    return { count, area: postedArea(sheet, conductor.measuredArea, `${path}/measuredArea`) };
+    return {
+      count,
+      area: sheet.area("measured area of one conductor", conductor.measuredArea, `${path}/measuredArea`),
+    };
   const size = sheet.given("size", sizeOf(conductor.size).text, `${path}/size`);
   if (conductor.stranding === "unknown")
     return sheet.ask(
@@ -158,20 +161,6 @@ function bareGroup(
 
 function askForArea(sheet: CalculationSheet, reason: string, path: string, { clauses }: Edition): CalculationFinding {
   return sheet.ask(`${path}/measuredArea`, `${reason}, so its actual area must be given.`, clauses.areaNotInTables);
-}
-
-function postedArea(sheet: CalculationSheet, area: Area, path: string): Step {
-  const posted = sheet.positive("measured area of one conductor", area.value, path, area.unit);
-  if (area.unit === "in2") return posted;
-  const per = area.unit === "mm2" ? "645.16" : "6.4516";
-  return sheet.exactly(
-    "area of one conductor",
-    squareInches(area),
-    "in2",
-    [posted],
-    `area in ${area.unit} / ${per}`,
-    `${String(area.value)} / ${per}`,
-  );
 }
 
 function circleOf(sheet: CalculationSheet, label: string, diameter: Step): Step {
