@@ -93,11 +93,11 @@ export function amperesText(amperes: number): string {
 }
 
 /**
- * True for wire that the ampacity table speaks of. Leads of listed equipment, fixture wire and bare conductors are
- * sized by other rules.
+ * True for wire that the ampacity table speaks of. Leads of listed equipment and fixture wire are sized by other
+ * rules; a bare conductor takes the lowest rating of the insulated ones beside it and is read from the table too.
  */
 export function isBuildingWire({ insulation }: ConductorGroup): boolean {
-  return insulation !== "equipment-lead" && insulation !== "fixture-wire" && insulation !== "bare";
+  return insulation !== "equipment-lead" && insulation !== "fixture-wire";
 }
 
 const COPPER: Readonly<Record<TemperatureColumn, string>> = { 60: "copper60", 75: "copper75", 90: "copper90" };

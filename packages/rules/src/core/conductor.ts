@@ -112,7 +112,10 @@ export interface ConductorGroup {
   readonly size: string;
   readonly stranding: Stranding;
   readonly insulation: Insulation;
-  /** Needed for "other" and "equipment-lead" insulation; refused where the code gives the rating by type. */
+  /**
+   * For "other", "equipment-lead" and "fixture-wire": its own rating. For "bare": the lowest rating of the insulated
+   * conductors beside it. Refused where the code gives the rating by type.
+   */
   readonly insulationRating?: Temperature;
   /** In a tap: which conductor runs through and which one leaves. */
   readonly duty?: "run" | "tap";

@@ -51,6 +51,7 @@ export interface EditionClauses {
   readonly terminals: Citation;
   readonly splices: Citation;
   readonly lowestTemperature: Citation;
+  readonly bareConductors: Citation;
   readonly terminalsTo100A: Citation;
   readonly terminalsOver100A: Citation;
   readonly separateConnectors: Citation;

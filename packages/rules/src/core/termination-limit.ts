@@ -500,8 +500,9 @@ function circuitRatingA(circuit: Circuit | undefined): number | undefined {
 
 function insulationSource(joint: Joint, conductor: ConductorGroup, group: number, edition: Edition): RatingSource {
   const head = `joint/conductors/${String(group)}`;
-  const cite = edition.clauses.lowestTemperature;
-  if (conductor.insulation === "other") {
+  const bare = conductor.insulation === "bare";
+  const cite = bare ? edition.clauses.bareConductors : edition.clauses.lowestTemperature;
+  if (bare || conductor.insulation === "other") {
     const given = conductor.insulationRating;
     if (given === undefined)
       return {
@@ -510,7 +511,9 @@ function insulationSource(joint: Joint, conductor: ConductorGroup, group: number
         lowC: LOWEST_C,
         highC: HIGHEST_C,
         path: `${head}/insulationRating`,
-        because: "The insulation is of no type that the code rates, and its temperature rating is not given.",
+        because: bare
+          ? "A bare conductor takes the lowest rating of the insulated conductors beside it, and that rating is not given."
+          : "The insulation is of no type that the code rates, and its temperature rating is not given.",
         cite,
       };
     const value = celsius(given);

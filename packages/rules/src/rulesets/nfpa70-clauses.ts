@@ -10,6 +10,7 @@ export interface MovedLocators {
   readonly bendingSide: string;
   readonly insulationTypes: string;
   readonly smallConductors: string;
+  readonly bareConductors: string;
 }
 
 /** The clauses of one edition; locators from the edition map in data/published (seen where it says so, else from memory). */
@@ -24,6 +25,7 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     terminals: at("110.14(A)"),
     splices: at("110.14(B)"),
     lowestTemperature: at("110.14(C)"),
+    bareConductors: at(moved.bareConductors),
     terminalsTo100A: at("110.14(C)(1)(a)"),
     terminalsOver100A: at("110.14(C)(1)(b)"),
     separateConnectors: at("110.14(C)(2)"),

@@ -51,6 +51,7 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     bendingSide: "312.6(B)(1)",
     insulationTypes: "Table 310.104(A)",
     smallConductors: "240.4(D)",
+    bareConductors: "310.15(B)(4)",
   }),
   lineSideMark: {
     asked: "no",

@@ -51,6 +51,7 @@ export const nfpa70Edition2023: Edition = Object.freeze({
     bendingSide: "312.6(B)(1)",
     insulationTypes: "Table 310.4(1)",
     smallConductors: "240.4(D)",
+    bareConductors: "310.15(D)",
   }),
   lineSideMark: { asked: "yes" },
   torqueDuty: {

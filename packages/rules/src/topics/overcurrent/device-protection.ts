@@ -87,7 +87,7 @@ export const deviceProtection: Rule = {
     if (!joint.conductors.some(isBuildingWire))
       return notApplicable(
         ID,
-        "leads of listed equipment, fixture wire and bare conductors are not sized from the building-wire table",
+        "leads of listed equipment and fixture wire are not sized from the building-wire table",
       );
     const protection = joint.circuit?.protection;
     const worksheet = new Worksheet();

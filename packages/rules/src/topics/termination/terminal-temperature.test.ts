@@ -234,9 +234,17 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
       missing: [{ path: "joint/circuit/loadA" }],
     });
   });
-  test("a load that is not given is asked for on a phase and not on a neutral", () => {
-    expect(landed({}, {}, cel(75))).toMatchObject({ outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] });
-    expect(landed({}, {}, cel(75), sampleConnector(), { role: "neutral" }).outcome).toBe("not-applicable");
+  test("a load that is not given is asked for, on a neutral where the device ahead does not bound it", () => {
+    const neutral = { role: "neutral" } as const;
+    const asked = { outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] };
+    expect(landed({}, {}, cel(75))).toMatchObject(asked);
+    // published: 3/0 AWG copper carries 200 A at 75 C
+    const under = (ratingA: number) =>
+      landed({}, { protection: { kind: "device", ratingA } }, cel(75), sampleConnector(), neutral);
+    expect(under(199).outcome).toBe("pass");
+    expect(under(200).outcome).toBe("pass");
+    expect(under(201)).toMatchObject(asked);
+    expect(landed({}, { protection: { kind: "service" } }, cel(75), sampleConnector(), neutral)).toMatchObject(asked);
     expect(landed({}, { loadA: 201 }, cel(75), sampleConnector(), { role: "neutral" }).outcome).toBe("fail");
   });
   test("a load that is not a number never passes", () => {
@@ -296,9 +304,31 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
   test("leads of listed equipment are not judged", () => {
     const lead = { size: "14 AWG", insulation: "equipment-lead" } as const;
     expect(spliced("splice", [{ size: "12 AWG" }, lead], { loadA: 20 }).outcome).toBe("pass");
-    expect(spliced("splice", [lead, { size: "16 AWG", insulation: "fixture-wire" }], { loadA: 20 }).outcome).toBe(
-      "not-applicable",
-    );
+    expect(spliced("splice", [lead, lead], { loadA: 20 }).outcome).toBe("not-applicable");
+  });
+  test("fixture wire is left out beside building wire, and asked about by itself", () => {
+    const fixture = { size: "16 AWG", insulation: "fixture-wire" } as const;
+    expect(spliced("splice", [{ size: "12 AWG" }, fixture], { loadA: 20 }).outcome).toBe("pass");
+    expect(spliced("splice", [fixture, fixture], { loadA: 20 })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/conductors/0/insulation" }],
+    });
+  });
+  test("a bare conductor takes the rating of the insulated ones beside it, asked for where it decides", () => {
+    // published: 14 AWG copper carries 15 A at 60 C, 20 A at 75 C, 25 A at 90 C
+    const bare = (loadA: number, rated?: number) =>
+      landed(
+        rated === undefined
+          ? { size: "14 AWG", insulation: "bare" }
+          : { size: "14 AWG", insulation: "bare", insulationRating: cel(rated) },
+        { loadA },
+        cel(75),
+      );
+    expect(bare(15).outcome).toBe("pass");
+    expect(bare(16)).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/0/insulationRating" }] });
+    expect(bare(20, 90).outcome).toBe("pass");
+    expect(bare(16, 60).outcome).toBe("fail");
+    expect(bare(21).outcome).toBe("fail");
   });
   test("every conductor of a splice is judged, and the smallest decides", () => {
     // published: at 75 C 2 AWG copper carries 115 A, 4 AWG copper 85 A

@@ -34,8 +34,10 @@ const ID = "terminal-temperature";
  * load counts its continuous part at 125 %. Amperes; conductors in parallel count together; equal is allowed.
  * Worked: 250 kcmil aluminum through a splice marked AL7CU: 75 C, 205 A; a load of 218 A is refused although the 90 C
  * column says 230 A.
- * In a tap only the conductors that leave are judged: the load given is theirs. Leads of listed equipment, fixture
- * wire and bare conductors are not judged by this table. Neutrals are judged where their load is given.
+ * In a tap only the conductors that leave are judged: the load given is theirs. Leads of listed equipment are not judged
+ * by this table, nor is fixture wire joined to building wire. A bare conductor takes the lowest rating of the insulated
+ * ones beside it (310.15(D); 310.15(B)(4) in 2017). A neutral whose load is not given is held to the device ahead, which
+ * no load of the circuit exceeds (220.61).
  * Silent: correction for the surroundings and adjustment for bundling belong to the run, not to the joint.
  */
 export const terminalTemperature: Rule = {
@@ -65,9 +67,17 @@ export const terminalTemperature: Rule = {
     if (joint.role !== "phase" && joint.role !== "neutral")
       return notApplicable(ID, "a grounding or bonding conductor carries no load current");
     const judged = judgedGroups(joint);
-    if (typeof judged === "string") return notApplicable(ID, judged);
+    if (judged === "only-leads") return notApplicable(ID, "leads of listed equipment are sized by its listing");
     const worksheet = new Worksheet();
     const cite = edition.clauses.lowestTemperature;
+    if (judged === "only-fixture-wire")
+      return asking(
+        ID,
+        worksheet,
+        "joint/conductors/0/insulation",
+        "Only fixture wire meets here; what it may carry (Article 402) is not answered, so the joint is not judged.",
+        { cite, required: "ampacity for the load" },
+      );
     if (judged.length === 0)
       return asking(
         ID,
@@ -88,11 +98,10 @@ export const terminalTemperature: Rule = {
     if (unfit !== undefined) return refuseInsulation(ID, worksheet, subject, unfit, edition);
     const load = writeLoad(worksheet, joint.circuit, edition);
     if (isAsked(load)) {
-      if (joint.role === "neutral" && isWithoutLoad(joint))
-        return notApplicable(
-          ID,
-          "the load of the neutral is not given, and a neutral need not carry that of the phases",
-        );
+      if (joint.role === "neutral" && isWithoutLoad(joint)) {
+        const bound = deviceBound(joint, limits, worksheet, edition);
+        if (bound !== undefined) return settle(subject, worksheet, limits, bound, "low", edition);
+      }
       return asking(ID, worksheet, load.path, load.because, { cite, required: "ampacity for the load" });
     }
     return judge(subject, worksheet, limits, load, edition);
@@ -100,17 +109,41 @@ export const terminalTemperature: Rule = {
 };
 
 /** Indexes of the groups that carry the load given, or why there is none. */
-function judgedGroups(joint: Joint): readonly number[] | string {
+function judgedGroups(joint: Joint): readonly number[] | "only-leads" | "only-fixture-wire" {
   const groups: number[] = [];
   let anyWire = false;
-  for (const [group, conductor] of joint.conductors.entries()) {
-    if (!isBuildingWire(conductor)) continue;
+  let fixtureWire = false;
+  joint.conductors.forEach((conductor, group) => {
+    if (conductor.insulation === "fixture-wire") fixtureWire = true;
+    if (!isBuildingWire(conductor)) return;
     anyWire = true;
     if (joint.function !== "tap" || conductor.duty !== "run") groups.push(group);
-  }
-  return anyWire
-    ? groups
-    : "leads of listed equipment, fixture wire and bare conductors are not sized from the building-wire table";
+  });
+  if (anyWire) return groups;
+  return fixtureWire ? "only-fixture-wire" : "only-leads";
+}
+
+/** The device's rating as the load of a neutral, where every conductor carries even that; else its load must be asked. */
+function deviceBound(
+  { circuit }: Joint,
+  limits: readonly ConductorLimit[],
+  worksheet: Worksheet,
+  edition: Edition,
+): Step | undefined {
+  const protection = circuit?.protection;
+  if (protection?.kind !== "device") return undefined;
+  const { ratingA } = protection;
+  const carried = limits.every(
+    (limit) =>
+      limit.outsideTable === undefined && decideLimit(limit, edition, (amperes) => amperes >= ratingA) === "pass",
+  );
+  if (!carried) return undefined;
+  return worksheet.given(
+    "load of the neutral: at most the rating of the device ahead",
+    ratingA,
+    "joint/circuit/protection/ratingA",
+    "A",
+  );
 }
 
 function isWithoutLoad({ circuit }: Joint): boolean {
