@@ -1,5 +1,6 @@
 /** The front door: everything public, nothing else. */
 export * from "./answers.js";
+export * from "./calculations.js";
 export * from "./core/calculation.js";
 export * from "./core/citation.js";
 export * from "./core/conductor.js";

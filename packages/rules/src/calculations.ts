@@ -1,0 +1,105 @@
+/** The calculations by name, and the one call that answers them. */
+import type { Calculation, CalculationFinding } from "./core/calculation.js";
+import type { Basis } from "./core/joint.js";
+import { editionOf } from "./rulesets/editions.js";
+import { type BoltTorqueQuestion, boltTorque } from "./topics/bolts/bolt-torque.js";
+import { type BoxFillQuestion, boxFill } from "./topics/boxes/box-fill.js";
+import { type PullBoxQuestion, pullBox } from "./topics/boxes/pull-box.js";
+import { type ConversionQuestion, convert } from "./topics/conversion/convert.js";
+import { type RacewayFillQuestion, racewayFill } from "./topics/fill/raceway-fill.js";
+import { type WirewayFillQuestion, wirewayFill } from "./topics/fill/wireway-fill.js";
+import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
+import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
+import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
+import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
+
+/** What each calculation is asked. */
+export interface CalculationQuestions {
+  readonly "bolt-torque": BoltTorqueQuestion;
+  readonly "box-fill": BoxFillQuestion;
+  readonly convert: ConversionQuestion;
+  readonly "dc-resistance": DcResistanceQuestion;
+  readonly "motor-circuit": MotorCircuitQuestion;
+  readonly "pull-box": PullBoxQuestion;
+  readonly "raceway-fill": RacewayFillQuestion;
+  readonly "short-circuit": ShortCircuitQuestion;
+  readonly "voltage-drop": VoltageDropQuestion;
+  readonly "wireway-fill": WirewayFillQuestion;
+}
+
+export type CalculationName = keyof CalculationQuestions;
+
+/** Every calculation under its name, in alphabetical order. */
+export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<CalculationQuestions[Name]> } =
+  Object.freeze({
+    "bolt-torque": boltTorque,
+    "box-fill": boxFill,
+    convert,
+    "dc-resistance": dcResistance,
+    "motor-circuit": motorCircuit,
+    "pull-box": pullBox,
+    "raceway-fill": racewayFill,
+    "short-circuit": shortCircuit,
+    "voltage-drop": voltageDrop,
+    "wireway-fill": wirewayFill,
+  });
+
+/**
+ * One calculation under the edition that the basis names.
+ * @throws RangeError for an edition that is not answered, or a number or size that cannot be used.
+ */
+export function calculate<Name extends CalculationName>(
+  name: Name,
+  question: CalculationQuestions[Name],
+  basis: Basis,
+): CalculationFinding {
+  return CALCULATIONS[name].answer(question, basis, editionOf(basis));
+}
+
+export {
+  BOLT_KINDS,
+  BOLT_TABLES,
+  type BoltKind,
+  type BoltTable,
+  type BoltTorqueQuestion,
+} from "./topics/bolts/bolt-torque.js";
+export { BOX_CONDUCTOR_MANNERS, type BoxConductorManner, type BoxFillQuestion } from "./topics/boxes/box-fill.js";
+export {
+  BOX_WALLS,
+  type BoxWall,
+  type PullBoxEntry,
+  type PullBoxPull,
+  type PullBoxQuestion,
+} from "./topics/boxes/pull-box.js";
+export type { ConversionQuestion } from "./topics/conversion/convert.js";
+export type { FillConductor } from "./topics/fill/fill-groups.js";
+export {
+  RACEWAY_KINDS,
+  type RacewayFillAsk,
+  type RacewayFillQuestion,
+  type RacewayKind,
+} from "./topics/fill/raceway-fill.js";
+export { WIREWAY_KINDS, type WirewayFillQuestion, type WirewayKind } from "./topics/fill/wireway-fill.js";
+export type { MotorCircuitAsk, MotorCircuitQuestion } from "./topics/motors/motor-circuit.js";
+export type { MotorConductor } from "./topics/motors/motor-conductor.js";
+export {
+  MOTOR_BUILDS,
+  MOTOR_KINDS,
+  type Motor,
+  type MotorBuild,
+  type MotorKind,
+} from "./topics/motors/motor-current.js";
+export type { DcResistanceQuestion } from "./topics/resistance/dc-resistance.js";
+export type { CircularMilHeating } from "./topics/short-circuit/circular-mil-heating.js";
+export {
+  K_FACTOR_INSULATIONS,
+  type KFactorHeating,
+  type KFactorInsulation,
+} from "./topics/short-circuit/k-factor-heating.js";
+export type { ShortCircuitAsk, ShortCircuitQuestion } from "./topics/short-circuit/short-circuit.js";
+export {
+  type CircuitImpedance,
+  CONDUIT_MATERIALS,
+  type ConduitMaterial,
+} from "./topics/voltage-drop/circuit-impedance.js";
+export type { VoltageDropAsk, VoltageDropQuestion } from "./topics/voltage-drop/voltage-drop.js";

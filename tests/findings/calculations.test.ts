@@ -1,0 +1,210 @@
+import {
+  BOLT_KINDS,
+  CALCULATIONS,
+  type CalculationName,
+  type CalculationQuestions,
+  calculate,
+  EDITIONS,
+  type FillConductor,
+} from "@landfast/rules";
+import { describe, expect, test } from "vitest";
+import { faultsOf } from "./walk-finding.js";
+
+const c = (value: number) => ({ value, unit: "Cel" }) as const;
+const ft = (value: number) => ({ value, unit: "ft" }) as const;
+const inches = (value: number) => ({ value, unit: "in" }) as const;
+
+const WIRES: readonly FillConductor[] = [
+  { kind: "conductor", count: 3, size: "3/0 AWG", insulation: "THHN/THWN-2", stranding: "class-B" },
+  { kind: "conductor", count: 1, size: "4 AWG", insulation: "bare", stranding: "class-B" },
+  { kind: "conductor", count: 2, size: "2 AWG", insulation: "XHHW-2", stranding: "compact" },
+  { kind: "cable", count: 1, diameter: { value: 11, unit: "mm" } },
+  {
+    kind: "conductor",
+    count: 1,
+    size: "2 AWG",
+    insulation: "USE-2",
+    stranding: "class-B",
+    measuredArea: { value: 70, unit: "mm2" },
+  },
+];
+const DC = {
+  kind: "dc-resistance",
+  stranding: "stranded",
+  coating: "coated",
+  temperature: { value: 140, unit: "degF" },
+} as const;
+const AC = { kind: "resistance-and-reactance", conduit: "steel", powerFactor: 0.83 } as const;
+const CIRCUIT = { voltageV: 480, loadA: 187.3, sets: 2, metal: "copper", limitPercent: 2.7, length: ft(413) } as const;
+const FAULT = { metal: "copper", currentA: 12345, timeS: 0.37 } as const;
+const CMIL = {
+  kind: "circular-mil",
+  initialTemperature: { value: 167, unit: "degF" },
+  finalTemperature: c(150),
+} as const;
+const K = { kind: "k-factor", arrangement: "bundled", insulation: "PVC 70 C" } as const;
+const MOTOR = { kind: "squirrel-cage", horsepower: "75", voltageV: 460, build: "ordinary", nameplateA: 90.7 } as const;
+
+/** Questions of every kind, answered, missing and refused alike. */
+const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuestions[Name][] } = {
+  "bolt-torque": [
+    ...BOLT_KINDS.flatMap((bolt) =>
+      [true, false].map((lubricated) => ({ table: "both", diameter: "3/4", bolt, lubricated }) as const),
+    ),
+    { table: "NEMA CC 1", diameter: "1/2", bolt: "stainless-steel", lubricated: false },
+    { table: "NETA ATS", diameter: "1/2", bolt: "aluminum" },
+  ],
+  "box-fill": [
+    {
+      boxVolumeIn3: 42,
+      conductors: [
+        { count: 4, size: "12 AWG", manner: "unbroken-loop" },
+        { count: 3, size: "14 AWG", manner: "stays-inside" },
+      ],
+      equipmentGrounds: [
+        { count: 5, size: "14 AWG" },
+        { count: 1, size: "12 AWG", isolated: true },
+      ],
+      internalClamps: true,
+      supportFittings: 1,
+      devices: [{ largestConductor: "12 AWG", gangs: 2 }],
+      terminalBlocks: [{ largestConductor: "12 AWG" }],
+    },
+  ],
+  convert: [
+    { kind: "torque", torque: { value: 31.1, unit: "N-m" }, to: "lbf-ft" },
+    { kind: "length", length: { value: 100, unit: "m" }, to: "ft" },
+    { kind: "area", area: { value: 70, unit: "mm2" }, to: "in2" },
+    { kind: "temperature", temperature: { value: -40.5, unit: "degF" }, to: "Cel" },
+    { kind: "temperature", temperature: c(-40.5), to: "degF" },
+    { kind: "wire-geometry", size: "10 AWG" },
+    { kind: "wire-geometry", size: "4/0 AWG" },
+    { kind: "wire-geometry", size: "250 kcmil" },
+    { kind: "size-area", size: "35 mm2" },
+    { kind: "size-area", size: "250 kcmil" },
+    { kind: "size-area", size: "3/0 AWG" },
+  ],
+  "dc-resistance": [
+    { metal: "copper", stranding: "solid", coating: "uncoated", size: "12 AWG", temperature: c(20), length: ft(77.7) },
+    { metal: "aluminum", stranding: "stranded", size: "750 kcmil", temperature: { value: -4, unit: "degF" } },
+    { metal: "copper", stranding: "stranded", size: "2 AWG", temperature: c(75) },
+  ],
+  "motor-circuit": [
+    { ask: "conductor", motor: MOTOR, duty: "continuous" },
+    {
+      ask: "conductor",
+      motor: MOTOR,
+      duty: "continuous",
+      conductor: { metal: "aluminum", terminalTemperature: c(60) },
+    },
+    {
+      ask: "conductor",
+      motor: MOTOR,
+      duty: "continuous",
+      conductor: {
+        metal: "copper",
+        insulationRating: { value: 194, unit: "degF" },
+        terminalTemperature: "unmarked",
+        designLetter: "B",
+      },
+    },
+    { ask: "conductor", motor: MOTOR, duty: "continuous", conductor: { metal: "copper" } },
+    { ask: "overload", motor: MOTOR, duty: "continuous", serviceFactor: "unmarked", temperatureRiseC: 50 },
+    { ask: "short-circuit-device", motor: MOTOR, duty: "continuous" },
+  ],
+  "pull-box": [undefined, { width: inches(20), height: inches(24), depth: inches(10) }].map((box) => ({
+    largestConductor: "350 kcmil",
+    entries: [
+      { id: "A", wall: "left", row: 1, tradeSize: "2-1/2" },
+      { id: "B", wall: "right", row: 1, tradeSize: "2" },
+      { id: "C", wall: "left", row: 1, tradeSize: "3/4" },
+      { id: "D", wall: "top", row: 1, tradeSize: "1-1/4" },
+      { id: "E", wall: "back", row: 1, tradeSize: "2" },
+    ],
+    pulls: [
+      { from: "A", to: "B", spliced: false },
+      { from: "C", to: "D", spliced: false, apart: { value: 200, unit: "mm" } },
+      { from: "E", to: "D", spliced: false, apart: inches(13) },
+    ],
+    ...(box && { box }),
+  })),
+  "raceway-fill": [
+    { ask: "fill", raceway: { kind: "EMT", tradeSize: "2-1/2" }, conductors: WIRES },
+    { ask: "fill", raceway: { kind: "RMC", tradeSize: "2" }, conductors: WIRES.slice(0, 1), nippleLength: ft(1.5) },
+    { ask: "smallest-trade-size", raceway: { kind: "PVC-80" }, conductors: WIRES },
+    {
+      ask: "how-many",
+      raceway: { kind: "IMC", tradeSize: "1" },
+      conductors: [{ ...WIRES[1], count: 1 } as FillConductor],
+    },
+    {
+      ask: "how-many",
+      raceway: { kind: "IMC", tradeSize: "1/2" },
+      conductors: [{ ...WIRES[0], count: 1 } as FillConductor],
+    },
+  ],
+  "short-circuit": [
+    ...[CMIL, K].flatMap((heating) =>
+      (["smallest-size", "longest-time", "largest-current"] as const).map((ask) => ({
+        ...FAULT,
+        ask,
+        heating,
+        size: heating === K ? "400 mm2" : "350 kcmil",
+      })),
+    ),
+    { ...FAULT, ask: "longest-time", heating: K, size: "300 mm2", currentA: 800 },
+  ],
+  "voltage-drop": [
+    ...(["drop", "size-for-limit", "longest-run"] as const).flatMap((ask) => [
+      { ...CIRCUIT, ask, system: "three-phase", impedance: AC, size: "1/0 AWG" } as const,
+      {
+        ...CIRCUIT,
+        ask,
+        system: "single-phase",
+        impedance: { kind: "effective-impedance", conduit: "PVC" },
+        size: "2 AWG",
+      } as const,
+      { ...CIRCUIT, ask, system: "dc", impedance: DC, size: "250 kcmil" } as const,
+    ]),
+    { ...CIRCUIT, ask: "drop", system: "dc", impedance: AC, size: "250 kcmil" },
+  ],
+  "wireway-fill": (["metal-wireway", "nonmetallic-wireway", "enclosure"] as const).flatMap((kind) => [
+    {
+      ask: "fill",
+      kind,
+      width: inches(6),
+      height: { value: 100, unit: "mm" },
+      conductors: WIRES,
+      splices: { value: 30, unit: "cm2" },
+    } as const,
+    { ask: "smallest-section", kind, conductors: WIRES, splices: { value: 9, unit: "in2" } } as const,
+    { ask: "smallest-section", kind, conductors: WIRES.slice(0, 1) } as const,
+  ]),
+};
+
+describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {
+  test("every derivation can be walked, survives JSON and ends in its main result", () => {
+    const questions: readonly CalculationQuestions[typeof name][] = QUESTIONS[name];
+    for (const edition of EDITIONS) {
+      for (const question of questions) {
+        const finding = calculate(name, question as never, { ruleSet: edition.ruleSet, edition: edition.edition });
+        const about = `${edition.edition} ${JSON.stringify(question)}`;
+        expect(faultsOf(finding.steps), about).toEqual([]);
+        expect(JSON.parse(JSON.stringify(finding)), about).toEqual(finding);
+        expect(finding.sentence, about).toMatch(/^\S.*\.$/);
+        if (finding.outcome === "answered") {
+          expect(finding.results[0]?.step, about).toBe(finding.steps.length);
+          for (const result of finding.results)
+            expect(result.value, about).toEqual(finding.steps[result.step - 1]?.value);
+        } else expect(finding.results, about).toEqual([]);
+      }
+    }
+  });
+
+  test("the same question has the same answer", () => {
+    for (const question of QUESTIONS[name]) {
+      const basis = { ruleSet: "nfpa70", edition: "2023" } as const;
+      expect(calculate(name, question as never, basis)).toEqual(calculate(name, question as never, basis));
+    }
+  });
+});
