@@ -5,8 +5,10 @@
 import {
   type Basis,
   CONDUCTOR_METALS,
+  CONDUCTOR_ROLES,
   ELECTRODES,
   INSULATIONS,
+  JOINT_FUNCTIONS,
   LOCATIONS,
   PLACE_LISTINGS,
   STRANDINGS,
@@ -94,6 +96,12 @@ const CONDUCTORS: readonly Change[] = [
   },
   ({ joint }, dice) => {
     delete dice.pick(joint.conductors).duty;
+  },
+  ({ joint }, dice) => {
+    joint.role = dice.pick(CONDUCTOR_ROLES);
+  },
+  ({ joint }, dice) => {
+    joint.function = dice.pick(JOINT_FUNCTIONS);
   },
 ];
 

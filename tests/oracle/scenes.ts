@@ -35,7 +35,11 @@ interface Part {
   readonly openings: OpenOpening[];
 }
 
-function part(dice: Dice, { family, construction, functions, openings }: Part, change: Partial<OpenConnector> = {}): OpenConnector {
+function part(
+  dice: Dice,
+  { family, construction, functions, openings }: Part,
+  change: Partial<OpenConnector> = {},
+): OpenConnector {
   const connector: OpenConnector = {
     description: `${family} for the test`,
     family,
@@ -45,7 +49,7 @@ function part(dice: Dice, { family, construction, functions, openings }: Part, c
     voltageV: 600,
     insulated: false,
     openingsApart: true,
-    listings: [{ standard: "UL 486A-486B" }],
+    listings: [{ standard: change.grounding === undefined ? "UL 486A-486B" : "UL 467" }],
     places: ["equipment"],
     lineSide: "unmarked",
     screws: [],
@@ -70,7 +74,8 @@ function part(dice: Dice, { family, construction, functions, openings }: Part, c
 
 function driveFor(dice: Dice, construction: Construction, openings: readonly OpenOpening[]): Drive {
   if (construction === "split-bolt") return { kind: "split-bolt" };
-  if (construction === "insulation-piercing") return dice.percent(80) ? { kind: "breakaway" } : { kind: "external-hex" };
+  if (construction === "insulation-piercing")
+    return dice.percent(80) ? { kind: "breakaway" } : { kind: "external-hex" };
   if (construction === "twist-on") return { kind: "hand" };
   if (construction === "spring") return { kind: "none" };
   const largest = Math.max(...openings.flatMap(({ ranges }) => ranges.map(({ to }) => cmilOf(to) ?? 0)));
@@ -87,7 +92,10 @@ function driveFor(dice: Dice, construction: Construction, openings: readonly Ope
       [20, { kind: "slotted-hex", ...slot }],
       [20, { kind: "socket", acrossFlats: dice.pick(SOCKETS) }],
     );
-  return dice.weighted<Drive>([75, { kind: "socket", acrossFlats: dice.pick(SOCKETS) }], [25, { kind: "external-hex" }]);
+  return dice.weighted<Drive>(
+    [75, { kind: "socket", acrossFlats: dice.pick(SOCKETS) }],
+    [25, { kind: "external-hex" }],
+  );
 }
 
 function torqueFor(dice: Dice, drive: Drive): Torque | "unmarked" {
@@ -145,20 +153,44 @@ const insulationFor = (dice: Dice): Insulation =>
   );
 
 function group(dice: Dice, metal: ConductorMetal, size: string, more: Partial<OpenGroup> = {}): OpenGroup {
-  return { count: 1, metal, size, stranding: strandingFor(dice, metal, size), insulation: insulationFor(dice), ...more };
+  return {
+    count: 1,
+    metal,
+    size,
+    stranding: strandingFor(dice, metal, size),
+    insulation: insulationFor(dice),
+    ...more,
+  };
 }
 
 /** A device, and a load with it, around the ampacity of the conductor. */
-function circuitFor(dice: Dice, edition: Edition, each: Pick<OpenGroup, "metal" | "size">, sets: number, column: 60 | 75 | 90): OpenCircuit {
+function circuitFor(
+  dice: Dice,
+  edition: Edition,
+  each: Pick<OpenGroup, "metal" | "size">,
+  sets: number,
+  column: 60 | 75 | 90,
+): OpenCircuit {
   const ampacity = (tableAmpacity(edition, each, column) ?? 20) * sets;
   const down = STANDARD.findLast((rating) => rating <= ampacity) ?? 15;
   const up = STANDARD.find((rating) => rating >= ampacity) ?? 6000;
   const beyond = STANDARD.find((rating) => rating > up) ?? 6000;
   const small = (cmilOf(each.size) ?? 0) <= 10_380;
-  const cap = { "14 AWG": 15, "12 AWG": each.metal === "copper" ? 20 : 15, "10 AWG": each.metal === "copper" ? 30 : 25 }[each.size];
+  const cap = {
+    "14 AWG": 15,
+    "12 AWG": each.metal === "copper" ? 20 : 15,
+    "10 AWG": each.metal === "copper" ? 30 : 25,
+  }[each.size];
   const ratingA = small
     ? (cap ?? 15)
-    : dice.weighted([50, down], [28, up], [4, beyond], [8, ampacity], [5, ampacity + 1], [5, Math.max(ampacity - 1, 1)]);
+    : dice.weighted(
+        [50, down],
+        [28, up],
+        [4, beyond],
+        [8, ampacity],
+        [5, ampacity + 1],
+        [5, Math.max(ampacity - 1, 1)],
+      );
   const most = Math.min(ratingA, ampacity);
   const circuit: OpenCircuit = {
     voltageV: dice.pick([120, 208, 240, 480, 480, 480, 600]),
@@ -168,7 +200,13 @@ function circuitFor(dice: Dice, edition: Edition, each: Pick<OpenGroup, "metal" 
   if (dice.percent(20)) {
     circuit.continuousLoadA = Math.floor((most * 4) / 5) - dice.weighted([30, 0], [70, 3]);
     circuit.nonContinuousLoadA = dice.weighted([50, 0], [50, 1]);
-  } else circuit.loadA = dice.weighted([12, most], [8, ampacity], [2, ampacity + 1], [78, Math.max(Math.floor((most * 7) / 10), 1)]);
+  } else
+    circuit.loadA = dice.weighted(
+      [12, most],
+      [8, ampacity],
+      [2, ampacity + 1],
+      [78, Math.max(Math.floor((most * 7) / 10), 1)],
+    );
   if (sets > 1) circuit.parallelLegsAlike = true;
   return circuit;
 }
@@ -184,7 +222,10 @@ const terminalTemperature = (dice: Dice): NonNullable<OpenEquipment["terminalTem
 
 const columnFor = (dice: Dice): 60 | 75 | 90 => dice.weighted<60 | 75 | 90>([10, 60], [87, 75], [3, 90]);
 
-function jointOf(of: Pick<OpenJoint, "function" | "role" | "conductors"> & Partial<OpenJoint>, location: Location = "dry"): OpenJoint {
+function jointOf(
+  of: Pick<OpenJoint, "function" | "role" | "conductors"> & Partial<OpenJoint>,
+  location: Location = "dry",
+): OpenJoint {
   return { mark: "T-1", quantity: 1, place: { location }, ...of };
 }
 
@@ -204,7 +245,14 @@ const feeder: Scene = (dice, edition) => {
   const conductors = [group(dice, metal, size)];
   const equipment: OpenEquipment = {
     tag: "E-1",
-    kind: dice.pick(["panelboard", "switchboard", "disconnect", "motor-control-center", "transformer", "transfer-switch"]),
+    kind: dice.pick([
+      "panelboard",
+      "switchboard",
+      "disconnect",
+      "motor-control-center",
+      "transformer",
+      "transfer-switch",
+    ]),
     terminalTemperature: terminalTemperature(dice),
   };
   const circuit = circuitFor(dice, edition, { metal, size }, sets, columnFor(dice));
@@ -220,12 +268,20 @@ const feeder: Scene = (dice, edition) => {
       ...(dice.percent(25) ? { removableTerminal: true } : {}),
     };
   }
-  const joint = jointOf({ function: "termination", role, conductors, circuit, equipment }, dice.weighted<Location>([85, "dry"], [15, "damp"]));
+  const joint = jointOf(
+    { function: "termination", role, conductors, circuit, equipment },
+    dice.weighted<Location>([85, "dry"], [15, "damp"]),
+  );
   const style = dice.weighted([25, "own"], [25, "set-screw"], [30, "press"], [10, "kit"], [10, "barrels"]);
   if (style === "own") {
     const connector = part(
       dice,
-      { family: "equipment-terminal", construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", size)] },
+      {
+        family: "equipment-terminal",
+        construction: "set-screw",
+        functions: ["termination"],
+        openings: [openingFor(dice, "main", size)],
+      },
       { mounting: { kind: "integral" }, lineSide: "unmarked" },
     );
     equipment.terminal = connector;
@@ -236,33 +292,56 @@ const feeder: Scene = (dice, edition) => {
     equipment.frame = "Frame 4";
     const mounting = { kind: "frame" as const, frames: ["Frame 2", "Frame 4"] };
     const openings = [openingFor(dice, "main", size)];
-    return described({ joint, connector: part(dice, { family: "lug-kit", construction: "set-screw", functions: ["termination"], openings }, { mounting }) });
+    return described({
+      joint,
+      connector: part(
+        dice,
+        { family: "lug-kit", construction: "set-screw", functions: ["termination"], openings },
+        { mounting },
+      ),
+    });
   }
   const two = dice.percent(40);
   const pattern = two
     ? { holes: 2, bolt: "1/2", spacing: { value: 1.75, unit: "in" as const } }
     : { holes: 1, bolt: dice.pick(["1/4", "3/8", "1/2", "M10"]) };
-  equipment.stud = two && dice.percent(20) ? { ...pattern, spacing: { value: 44.45, unit: "mm" } } : structuredClone(pattern);
+  equipment.stud =
+    two && dice.percent(20) ? { ...pattern, spacing: { value: 44.45, unit: "mm" } } : structuredClone(pattern);
   const mounting = { kind: "pad" as const, pattern };
   if (style === "press") {
     const family = two ? "compression-lug-two-hole" : "compression-lug-one-hole";
-    const mark = metal === "copper" && dice.percent(60) ? { metalMarking: "CU", temperature: { value: 90, unit: "Cel" as const } } : {};
+    const mark =
+      metal === "copper" && dice.percent(60)
+        ? { metalMarking: "CU", temperature: { value: 90, unit: "Cel" as const } }
+        : {};
     return described({
       joint,
-      connector: part(dice, { family, construction: "compression", functions: ["termination"], openings: [exactOpening("barrel", size)] }, { mounting, ...mark }),
+      connector: part(
+        dice,
+        { family, construction: "compression", functions: ["termination"], openings: [exactOpening("barrel", size)] },
+        { mounting, ...mark },
+      ),
     });
   }
   if (style === "barrels") {
     const opening = openingFor(dice, "barrel", size, { count: 2 + dice.int(2) });
     return described({
       joint,
-      connector: part(dice, { family: "multi-barrel-lug", construction: "set-screw", functions: ["termination"], openings: [opening] }, { mounting }),
+      connector: part(
+        dice,
+        { family: "multi-barrel-lug", construction: "set-screw", functions: ["termination"], openings: [opening] },
+        { mounting },
+      ),
     });
   }
   const family = two ? "set-screw-lug-two-hole" : "set-screw-lug-one-hole";
   return described({
     joint,
-    connector: part(dice, { family, construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", size)] }, { mounting }),
+    connector: part(
+      dice,
+      { family, construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", size)] },
+      { mounting },
+    ),
   });
 };
 
@@ -275,7 +354,11 @@ const branch: Scene = (dice, edition) => {
   const equipment: OpenEquipment = {
     tag: "R-1",
     kind: device ? "wiring-device" : dice.pick(["panelboard", "disconnect"]),
-    terminalTemperature: dice.weighted<NonNullable<OpenEquipment["terminalTemperature"]>>([60, "unmarked"], [20, { value: 60, unit: "Cel" }], [20, { value: 75, unit: "Cel" }]),
+    terminalTemperature: dice.weighted<NonNullable<OpenEquipment["terminalTemperature"]>>(
+      [60, "unmarked"],
+      [20, { value: 60, unit: "Cel" }],
+      [20, { value: 75, unit: "Cel" }],
+    ),
   };
   const opening = openingFor(dice, "screw", size);
   const connector = part(
@@ -290,7 +373,13 @@ const branch: Scene = (dice, edition) => {
   );
   equipment.terminal = connector;
   const insulation = dice.weighted<Insulation>([50, "THHN/THWN-2"], [30, "NM"], [20, "TW"]);
-  const joint = jointOf({ function: "termination", role: "phase", conductors: [group(dice, metal, size, { insulation })], circuit, equipment });
+  const joint = jointOf({
+    function: "termination",
+    role: "phase",
+    conductors: [group(dice, metal, size, { insulation })],
+    circuit,
+    equipment,
+  });
   joint.connector = { equipmentTerminal: true };
   return { joint, connector };
 };
@@ -305,12 +394,22 @@ const bar: Scene = (dice, edition) => {
   const opening = openingFor(dice, "hole", size, {
     count: dice.pick([1, 1, 4]),
     conductorsMax: two ? count + dice.int(2) : 1,
-    ...(two ? { shared: { sameSize: true, sameMetal: true, ...(dice.percent(50) ? { from: "14 AWG", to: size } : {}) } } : {}),
+    ...(two
+      ? { shared: { sameSize: true, sameMetal: true, ...(dice.percent(50) ? { from: "14 AWG", to: size } : {}) } }
+      : {}),
   });
   const connector = part(
     dice,
-    { family: neutral ? "neutral-bar" : "ground-bar", construction: "set-screw", functions: ["termination"], openings: [opening] },
-    { mounting: { kind: "frame", frames: ["Panel 2"] }, ...(neutral ? {} : { grounding: { listed: true, electrodes: [] } }) },
+    {
+      family: neutral ? "neutral-bar" : "ground-bar",
+      construction: "set-screw",
+      functions: ["termination"],
+      openings: [opening],
+    },
+    {
+      mounting: { kind: "frame", frames: ["Panel 2"] },
+      ...(neutral ? {} : { grounding: { listed: true, electrodes: [] } }),
+    },
   );
   const equipment: OpenEquipment = {
     tag: "LP-1",
@@ -319,7 +418,16 @@ const bar: Scene = (dice, edition) => {
     terminalTemperature: terminalTemperature(dice),
   };
   const conductors = [group(dice, "copper", size, { count })];
-  return described({ joint: jointOf({ function: "termination", role: neutral ? "neutral" : "equipment-ground", conductors, circuit, equipment }), connector });
+  return described({
+    joint: jointOf({
+      function: "termination",
+      role: neutral ? "neutral" : "equipment-ground",
+      conductors,
+      circuit,
+      equipment,
+    }),
+    connector,
+  });
 };
 
 /** Larger conductors joined, dry, wet or in the ground. */
@@ -329,15 +437,25 @@ const splice: Scene = (dice, edition) => {
   const circuit = circuitFor(dice, edition, { metal, size }, 1, columnFor(dice));
   circuit.endTerminalTemperature = terminalTemperature(dice);
   const location = dice.weighted<Location>([60, "dry"], [15, "damp"], [15, "wet"], [10, "direct-burial"]);
-  const wet: PlaceListing[] = location === "direct-burial" ? ["dry", "damp", "wet", "direct-burial"] : ["dry", "damp", "wet"];
+  const wet: PlaceListing[] =
+    location === "direct-burial" ? ["dry", "damp", "wet", "direct-burial"] : ["dry", "damp", "wet"];
   const places: PlaceListing[] = location === "dry" ? ["dry"] : wet;
   const shared = { places, insulated: true };
   const second = dice.percent(25) ? metalFor(dice) : metal;
   // Where the metal changes, so does the size, to carry the same current.
   const other = second === metal ? size : sizeAt(indexOf(size) + (second === "copper" ? 0 : 2));
-  const conductors = second === metal && other === size ? [group(dice, metal, size, { count: 2 })] : [group(dice, metal, size), group(dice, second, other)];
+  const conductors =
+    second === metal && other === size
+      ? [group(dice, metal, size, { count: 2 })]
+      : [group(dice, metal, size), group(dice, second, other)];
   const joint = jointOf(
-    { function: "splice", role: dice.weighted<OpenJoint["role"]>([85, "phase"], [15, "neutral"]), conductors, circuit, equipment: { tag: "JB-1", kind: dice.pick(["box", "wireway"]) } },
+    {
+      function: "splice",
+      role: dice.weighted<OpenJoint["role"]>([85, "phase"], [15, "neutral"]),
+      conductors,
+      circuit,
+      equipment: { tag: "JB-1", kind: dice.pick(["box", "wireway"]) },
+    },
     location,
   );
   if (dice.percent(20)) {
@@ -369,20 +487,44 @@ const splice: Scene = (dice, edition) => {
     const openings = apart.map((opening) => ({ ...opening, screw: "nut" }));
     return described({
       joint,
-      connector: part(dice, { family, construction: "split-bolt", functions: ["splice", "tap"], openings }, { ...shared, insulated: false, openingsApart: family === "split-bolt-with-spacer" }),
+      connector: part(
+        dice,
+        { family, construction: "split-bolt", functions: ["splice", "tap"], openings },
+        { ...shared, insulated: false, openingsApart: family === "split-bolt-with-spacer" },
+      ),
     });
   }
   if (family === "compression-sleeve") {
     const openings = [exactOpening("line", size), exactOpening("load", other)];
-    return described({ joint, connector: part(dice, { family, construction: "compression", functions: ["splice"], openings }, { ...shared, insulated: false }) });
+    return described({
+      joint,
+      connector: part(
+        dice,
+        { family, construction: "compression", functions: ["splice"], openings },
+        { ...shared, insulated: false },
+      ),
+    });
   }
   if (family === "multi-tap-block" || family === "sealed-multi-tap") {
     const low = sizeAt(Math.min(indexOf(size), indexOf(other)) - dice.int(4));
     const high = sizeAt(Math.max(indexOf(size), indexOf(other)) + dice.int(3));
-    const opening = openingFor(dice, "port", size, { count: 2 + dice.int(4), ranges: [{ from: low, to: high, strandings: [...BUILDING_STRANDS] }] });
-    return described({ joint, connector: part(dice, { family, construction: "set-screw", functions: ["splice", "tap"], openings: [opening] }, shared) });
+    const opening = openingFor(dice, "port", size, {
+      count: 2 + dice.int(4),
+      ranges: [{ from: low, to: high, strandings: [...BUILDING_STRANDS] }],
+    });
+    return described({
+      joint,
+      connector: part(
+        dice,
+        { family, construction: "set-screw", functions: ["splice", "tap"], openings: [opening] },
+        shared,
+      ),
+    });
   }
-  return described({ joint, connector: part(dice, { family, construction: "set-screw", functions: ["splice"], openings: apart }, shared) });
+  return described({
+    joint,
+    connector: part(dice, { family, construction: "set-screw", functions: ["splice"], openings: apart }, shared),
+  });
 };
 
 /** Small wires joined: twist-on, lever and spring splices, old aluminum with copper. */
@@ -391,27 +533,71 @@ const smallSplice: Scene = (dice, edition) => {
   const other = dice.percent(50) ? size : sizeAt(Math.max(indexOf(size) - 1, indexOf("14 AWG")));
   const intermix = dice.percent(30);
   const small = cmilOf(other) ?? 0;
-  const circuit = circuitFor(dice, edition, { metal: intermix ? "aluminum" : "copper", size: small < (cmilOf(size) ?? 0) ? other : size }, 1, 60);
+  const circuit = circuitFor(
+    dice,
+    edition,
+    { metal: intermix ? "aluminum" : "copper", size: small < (cmilOf(size) ?? 0) ? other : size },
+    1,
+    60,
+  );
   circuit.voltageV = dice.pick([120, 208, 277, 480]);
-  circuit.endTerminalTemperature = dice.pick(["unmarked", { value: 60, unit: "Cel" } as const, { value: 75, unit: "Cel" } as const]);
+  circuit.endTerminalTemperature = dice.pick([
+    "unmarked",
+    { value: 60, unit: "Cel" } as const,
+    { value: 75, unit: "Cel" } as const,
+  ]);
   const role = dice.weighted<OpenJoint["role"]>([70, "phase"], [30, "neutral"]);
   const [more, one] = [1 + dice.int(3), 1];
-  const conductors = [group(dice, "copper", size, { count: more }), group(dice, intermix ? "aluminum" : "copper", other, { count: one })];
+  const conductors = [
+    group(dice, "copper", size, { count: more }),
+    group(dice, intermix ? "aluminum" : "copper", other, { count: one }),
+  ];
   const location = dice.weighted<Location>([75, "dry"], [20, "damp"], [5, "wet"]);
   const places: PlaceListing[] = location === "wet" ? ["wet"] : dice.pick<PlaceListing[]>([["dry"], ["dry", "damp"]]);
-  const joint = jointOf({ function: "splice", role, conductors, circuit, equipment: { tag: "JB-2", kind: "box" } }, location);
+  const joint = jointOf(
+    { function: "splice", role, conductors, circuit, equipment: { tag: "JB-2", kind: "box" } },
+    location,
+  );
   const base = { places, insulated: true, reusable: false, voltageV: dice.pick([300, 600, 600]) };
-  const range = { from: sizeAt(indexOf("18 AWG") + dice.int(3)), to: sizeAt(indexOf("10 AWG") + dice.int(2)), strandings: [...BUILDING_STRANDS] };
+  const range = {
+    from: sizeAt(indexOf("18 AWG") + dice.int(3)),
+    to: sizeAt(indexOf("10 AWG") + dice.int(2)),
+    strandings: [...BUILDING_STRANDS],
+  };
   if (intermix) {
-    const opening: OpenOpening = { id: "chamber", count: 1, ranges: [range], conductorsMax: 3, shared: { sameSize: false, sameMetal: false }, screw: "main" };
+    const opening: OpenOpening = {
+      id: "chamber",
+      count: 1,
+      ranges: [range],
+      conductorsMax: 3,
+      shared: { sameSize: false, sameMetal: false },
+      screw: "main",
+    };
     return described({
       joint,
-      connector: part(dice, { family: "intermix-splice", construction: "set-screw", functions: ["splice"], openings: [opening] }, { ...base, metalMarking: "AL-CU-INTERMIX-DRY", temperature: { value: 90, unit: "Cel" }, openingsApart: false }),
+      connector: part(
+        dice,
+        { family: "intermix-splice", construction: "set-screw", functions: ["splice"], openings: [opening] },
+        { ...base, metalMarking: "AL-CU-INTERMIX-DRY", temperature: { value: 90, unit: "Cel" }, openingsApart: false },
+      ),
     });
   }
-  const cu = { metalMarking: "CU", temperature: dice.weighted<NonNullable<OpenConnector["temperature"]>>([70, { value: 75, unit: "Cel" }], [20, { value: 90, unit: "Cel" }], [10, "unmarked"]) };
+  const cu = {
+    metalMarking: "CU",
+    temperature: dice.weighted<NonNullable<OpenConnector["temperature"]>>(
+      [70, { value: 75, unit: "Cel" }],
+      [20, { value: 90, unit: "Cel" }],
+      [10, "unmarked"],
+    ),
+  };
   if (dice.percent(50)) {
-    const own = size === other ? [{ size, count: more + one }] : [{ size, count: more }, { size: other, count: one }];
+    const own =
+      size === other
+        ? [{ size, count: more + one }]
+        : [
+            { size, count: more },
+            { size: other, count: one },
+          ];
     const combinations = [[{ size: "12 AWG", count: 2 }], [{ size: "14 AWG", count: 3 }], own];
     const opening: OpenOpening = {
       id: "shell",
@@ -422,11 +608,31 @@ const smallSplice: Scene = (dice, edition) => {
       shared: { sameSize: false, sameMetal: true, metals: ["copper"] },
       screw: "shell",
     };
-    return described({ joint, connector: part(dice, { family: "twist-on", construction: "twist-on", functions: ["splice"], openings: [opening] }, { ...base, ...cu, openingsApart: false }) });
+    return described({
+      joint,
+      connector: part(
+        dice,
+        { family: "twist-on", construction: "twist-on", functions: ["splice"], openings: [opening] },
+        { ...base, ...cu, openingsApart: false },
+      ),
+    });
   }
   const family = dice.pick(["lever-splice", "spring-clamp-splice"] as const);
-  const opening: OpenOpening = { id: "port", count: 2 + dice.int(4), ranges: [range], conductorsMax: 1, screw: "spring" };
-  return described({ joint, connector: part(dice, { family, construction: "spring", functions: ["splice", "tap"], openings: [opening] }, { ...base, ...cu }) });
+  const opening: OpenOpening = {
+    id: "port",
+    count: 2 + dice.int(4),
+    ranges: [range],
+    conductorsMax: 1,
+    screw: "spring",
+  };
+  return described({
+    joint,
+    connector: part(
+      dice,
+      { family, construction: "spring", functions: ["splice", "tap"], openings: [opening] },
+      { ...base, ...cu },
+    ),
+  });
 };
 
 /** Taps to a feeder, to service conductors, or of one circuit. */
@@ -445,8 +651,18 @@ const tap: Scene = (dice, edition) => {
     const end = STANDARD.findLast((rating) => rating <= ampacity) ?? 15;
     circuit.protection = {
       kind: "feeder-tap",
-      feederDeviceA: dice.weighted([30, ampacity * share], [10, ampacity * share + 1], [60, Math.max(ampacity * share - 100, end)]),
-      length: dice.percent(80) ? { value: feet, unit: "ft" } : dice.pick([{ value: 3.048, unit: "m" }, { value: 120, unit: "in" }, { value: 7.62, unit: "m" }] as const),
+      feederDeviceA: dice.weighted(
+        [30, ampacity * share],
+        [10, ampacity * share + 1],
+        [60, Math.max(ampacity * share - 100, end)],
+      ),
+      length: dice.percent(80)
+        ? { value: feet, unit: "ft" }
+        : dice.pick([
+            { value: 3.048, unit: "m" },
+            { value: 120, unit: "in" },
+            { value: 7.62, unit: "m" },
+          ] as const),
       endDeviceA: dice.weighted([60, end], [25, ampacity], [10, ampacity + 1], [5, end * 2]),
       leavesEnclosure: dice.percent(75),
       physicallyProtected: dice.percent(90),
@@ -460,8 +676,24 @@ const tap: Scene = (dice, edition) => {
   const location = dice.weighted<Location>([80, "dry"], [20, "wet"]);
   const places: PlaceListing[] = location === "dry" ? ["dry"] : ["dry", "damp", "wet"];
   const conductors = [group(dice, runMetal, runSize, { duty: "run" }), group(dice, "copper", tapSize, { duty: "tap" })];
-  const joint = jointOf({ function: "tap", role: dice.weighted<OpenJoint["role"]>([85, "phase"], [15, "neutral"]), conductors, circuit, equipment: { tag: "WW-2", kind: "wireway" } }, location);
-  const family = dice.pick(["piercing-tap", "gutter-tap", "parallel-tap", "compression-tap", "multi-tap-block", "split-bolt-with-spacer"] as const);
+  const joint = jointOf(
+    {
+      function: "tap",
+      role: dice.weighted<OpenJoint["role"]>([85, "phase"], [15, "neutral"]),
+      conductors,
+      circuit,
+      equipment: { tag: "WW-2", kind: "wireway" },
+    },
+    location,
+  );
+  const family = dice.pick([
+    "piercing-tap",
+    "gutter-tap",
+    "parallel-tap",
+    "compression-tap",
+    "multi-tap-block",
+    "split-bolt-with-spacer",
+  ] as const);
   const construction = (
     {
       "piercing-tap": "insulation-piercing",
@@ -474,13 +706,23 @@ const tap: Scene = (dice, edition) => {
   )[family];
   const openings =
     family === "multi-tap-block"
-      ? [openingFor(dice, "port", tapSize, { count: 4, ranges: [{ from: "14 AWG", to: "750 kcmil", strandings: [...BUILDING_STRANDS] }] })]
+      ? [
+          openingFor(dice, "port", tapSize, {
+            count: 4,
+            ranges: [{ from: "14 AWG", to: "750 kcmil", strandings: [...BUILDING_STRANDS] }],
+          }),
+        ]
       : [openingFor(dice, "run", runSize, { duty: "run" }), openingFor(dice, "tap", tapSize, { duty: "tap" })];
-  const lineSide = kind === "service" ? dice.weighted<"marked" | "unmarked">([75, "marked"], [25, "unmarked"]) : "unmarked";
+  const lineSide =
+    kind === "service" ? dice.weighted<"marked" | "unmarked">([75, "marked"], [25, "unmarked"]) : "unmarked";
   const reusable = family !== "piercing-tap";
   return described({
     joint,
-    connector: part(dice, { family, construction, functions: ["tap", "splice"], openings }, { places, lineSide, reusable, insulated: family === "piercing-tap" }),
+    connector: part(
+      dice,
+      { family, construction, functions: ["tap", "splice"], openings },
+      { places, lineSide, reusable, insulated: family === "piercing-tap" },
+    ),
   });
 };
 
@@ -492,7 +734,12 @@ const ground: Scene = (dice) => {
   const base = cell(row, metal === "copper" ? "copper" : "aluminum");
   const sets = dice.weighted([80, 1], [20, 3]);
   const joint = jointOf({ function: "termination", role: "equipment-ground", conductors: [] });
-  joint.circuit = { sets, voltageV: 480, protection: { kind: "device", ratingA }, ...(sets > 1 ? { parallelLegsAlike: true } : {}) };
+  joint.circuit = {
+    sets,
+    voltageV: 480,
+    protection: { kind: "device", ratingA },
+    ...(sets > 1 ? { parallelLegsAlike: true } : {}),
+  };
   let size = base;
   if (dice.percent(40)) {
     const smallest = between(dice, "12 AWG", "400 kcmil");
@@ -511,7 +758,12 @@ const ground: Scene = (dice) => {
       joint,
       connector: part(
         dice,
-        { family: "compression-lug-one-hole", construction: "compression", functions: ["termination"], openings: [exactOpening("barrel", size)] },
+        {
+          family: "compression-lug-one-hole",
+          construction: "compression",
+          functions: ["termination"],
+          openings: [exactOpening("barrel", size)],
+        },
         { mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } } },
       ),
     });
@@ -520,7 +772,12 @@ const ground: Scene = (dice) => {
     joint,
     connector: part(
       dice,
-      { family: "ground-bar-lug", construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", size)] },
+      {
+        family: "ground-bar-lug",
+        construction: "set-screw",
+        functions: ["termination"],
+        openings: [openingFor(dice, "main", size)],
+      },
       { mounting: { kind: "integral" }, grounding: { listed: true, electrodes: [] } },
     ),
   });
@@ -529,14 +786,38 @@ const ground: Scene = (dice) => {
 /** Electrode conductors and bonding jumpers, ended and spliced. */
 const electrode: Scene = (dice) => {
   const bonding = dice.percent(25);
-  const kind = dice.pick<Electrode>(["copper-bonded-rod", "galvanized-rod", "stainless-rod", "plate", "concrete-encased-rebar", "water-pipe", "building-steel", "ground-ring"]);
+  const kind = dice.pick<Electrode>([
+    "copper-bonded-rod",
+    "galvanized-rod",
+    "stainless-rod",
+    "plate",
+    "concrete-encased-rebar",
+    "water-pipe",
+    "building-steel",
+    "ground-ring",
+  ]);
   const metal = dice.weighted<ConductorMetal>([88, "copper"], [12, "aluminum"]);
-  const serviceMetal = dice.weighted<"copper" | "aluminum" | "copper-clad-aluminum">([50, "copper"], [45, "aluminum"], [5, "copper-clad-aluminum"]);
-  const service = { size: between(dice, "4 AWG", "900 kcmil"), metal: serviceMetal, sets: dice.weighted([60, 1], [25, 2], [15, 4]) };
+  const serviceMetal = dice.weighted<"copper" | "aluminum" | "copper-clad-aluminum">(
+    [50, "copper"],
+    [45, "aluminum"],
+    [5, "copper-clad-aluminum"],
+  );
+  const service = {
+    size: between(dice, "4 AWG", "900 kcmil"),
+    metal: serviceMetal,
+    sets: dice.weighted([60, 1], [25, 2], [15, 4]),
+  };
   const sole = dice.percent(50);
-  const size = sole && dice.percent(60) ? dice.pick(["6 AWG", "4 AWG"]) : dice.pick(["2 AWG", "1/0 AWG", "2/0 AWG", "3/0 AWG", "250 kcmil"]);
-  const location = kind === "concrete-encased-rebar" ? "concrete" : dice.weighted<Location>([30, "dry"], [70, "direct-burial"]);
-  const places: PlaceListing[] = location === "concrete" ? dice.pick<PlaceListing[]>([["concrete"], ["direct-burial", "concrete"]]) : ["dry", "damp", "wet", "direct-burial"];
+  const size =
+    sole && dice.percent(60)
+      ? dice.pick(["6 AWG", "4 AWG"])
+      : dice.pick(["2 AWG", "1/0 AWG", "2/0 AWG", "3/0 AWG", "250 kcmil"]);
+  const location =
+    kind === "concrete-encased-rebar" ? "concrete" : dice.weighted<Location>([30, "dry"], [70, "direct-burial"]);
+  const places: PlaceListing[] =
+    location === "concrete"
+      ? dice.pick<PlaceListing[]>([["concrete"], ["direct-burial", "concrete"]])
+      : ["dry", "damp", "wet", "direct-burial"];
   const spliced = dice.percent(25);
   const joint = jointOf(
     {
@@ -548,26 +829,147 @@ const electrode: Scene = (dice) => {
     },
     location,
   );
-  const marks = { metalMarking: metal === "copper" ? "CU" : "AL9CU", places, temperature: "unmarked", voltageV: "unmarked" } as const;
-  const grounding = { listed: true, electrodes: [kind], conductorsPerClamp: dice.weighted<number | "unmarked">([50, 1], [50, "unmarked"]) };
+  const marks = {
+    metalMarking: metal === "copper" ? "CU" : "AL9CU",
+    places,
+    temperature: "unmarked",
+    voltageV: "unmarked",
+  } as const;
+  const grounding = {
+    listed: true,
+    electrodes: [kind],
+    conductorsPerClamp: dice.weighted<number | "unmarked">([50, 1], [50, "unmarked"]),
+  };
   const more = { ...marks, places: [...places], grounding, openingsApart: false };
   if (spliced) {
-    const family = dice.weighted<ConnectorFamily>([40, "compression-sleeve"], [25, "compression-tap"], [20, "exothermic-weld"], [15, "split-bolt"]);
+    const family = dice.weighted<ConnectorFamily>(
+      [40, "compression-sleeve"],
+      [25, "compression-tap"],
+      [20, "exothermic-weld"],
+      [15, "split-bolt"],
+    );
     const construction = family === "exothermic-weld" ? "weld" : family === "split-bolt" ? "split-bolt" : "compression";
-    const opening: OpenOpening = { ...exactOpening("jaw", size), count: 2, ...(construction === "split-bolt" ? { screw: "nut" } : {}) };
-    return described({ joint, connector: part(dice, { family, construction, functions: ["splice", "tap"], openings: [opening] }, { ...more, grounding: { listed: true, electrodes: [] } }) });
+    const opening: OpenOpening = {
+      ...exactOpening("jaw", size),
+      count: 2,
+      ...(construction === "split-bolt" ? { screw: "nut" } : {}),
+    };
+    return described({
+      joint,
+      connector: part(
+        dice,
+        { family, construction, functions: ["splice", "tap"], openings: [opening] },
+        { ...more, grounding: { listed: true, electrodes: [] } },
+      ),
+    });
   }
   if (dice.percent(20))
-    return described({ joint, connector: part(dice, { family: "exothermic-weld", construction: "weld", functions: ["termination"], openings: [exactOpening("mold", size)] }, more) });
+    return described({
+      joint,
+      connector: part(
+        dice,
+        {
+          family: "exothermic-weld",
+          construction: "weld",
+          functions: ["termination"],
+          openings: [exactOpening("mold", size)],
+        },
+        more,
+      ),
+    });
   if (dice.percent(25)) {
     joint.equipment = { tag: "GB-2", kind: "ground-bus" };
     return described({
       joint,
-      connector: part(dice, { family: "ground-bar-lug", construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", size)] }, { ...marks, places: [...places], mounting: { kind: "integral" } }),
+      connector: part(
+        dice,
+        {
+          family: "ground-bar-lug",
+          construction: "set-screw",
+          functions: ["termination"],
+          openings: [openingFor(dice, "main", size)],
+        },
+        { ...marks, places: [...places], mounting: { kind: "integral" } },
+      ),
     });
   }
   const family = kind === "water-pipe" ? "pipe-clamp" : kind === "concrete-encased-rebar" ? "rebar-clamp" : "rod-clamp";
-  return described({ joint, connector: part(dice, { family, construction: "bolted-clamp", functions: ["termination"], openings: [openingFor(dice, "jaw", size)] }, more) });
+  return described({
+    joint,
+    connector: part(
+      dice,
+      { family, construction: "bolted-clamp", functions: ["termination"], openings: [openingFor(dice, "jaw", size)] },
+      more,
+    ),
+  });
+};
+
+/** Grounds and electrode conductors joined to each other, and tapped. */
+const groundJoin: Scene = (dice) => {
+  const role = dice.weighted<OpenJoint["role"]>([45, "equipment-ground"], [35, "electrode-conductor"], [20, "bonding"]);
+  const size =
+    role === "equipment-ground" ? dice.pick(["10 AWG", "8 AWG", "6 AWG"]) : dice.pick(["2 AWG", "1/0 AWG", "3/0 AWG"]);
+  const kind = dice.weighted<OpenJoint["function"]>([55, "splice"], [45, "tap"]);
+  const metal = dice.weighted<ConductorMetal>([85, "copper"], [15, "aluminum"]);
+  const insulation = dice.pick(["bare", "THHN/THWN-2"] as const);
+  const smaller = dice.percent(70) ? size : sizeAt(indexOf(size) - 1);
+  const conductors =
+    kind === "tap"
+      ? [
+          group(dice, metal, size, { duty: "run", insulation }),
+          group(dice, metal, smaller, { duty: "tap", insulation }),
+        ]
+      : [group(dice, metal, size, { insulation }), group(dice, metal, smaller, { insulation })];
+  const location = dice.weighted<Location>([60, "dry"], [20, "damp"], [20, "direct-burial"]);
+  const joint = jointOf({ function: kind, role, conductors, equipment: { tag: "JB-3", kind: "box" } }, location);
+  if (role === "equipment-ground") {
+    const protection: NonNullable<OpenCircuit["protection"]> = dice.percent(75)
+      ? { kind: "device", ratingA: dice.pick([20, 60, 61, 100, 200]) }
+      : {
+          kind: "feeder-tap",
+          feederDeviceA: dice.pick([60, 100, 200]),
+          length: { value: 10, unit: "ft" },
+          endDeviceA: 30,
+          leavesEnclosure: true,
+          physicallyProtected: true,
+        };
+    joint.circuit = { voltageV: 480, sets: 1, protection };
+  } else if (role === "electrode-conductor")
+    joint.grounding = {
+      electrode: dice.pick<Electrode>(["water-pipe", "copper-bonded-rod"]),
+      service: { size: dice.pick(["3 AWG", "2/0 AWG", "350 kcmil", "600 kcmil"]), metal: "copper", sets: 1 },
+      soleConnection: dice.percent(30),
+    };
+  const construction = dice.weighted<Construction>(
+    [45, "compression"],
+    [30, "split-bolt"],
+    [15, "set-screw"],
+    [10, "weld"],
+  );
+  const family = (
+    {
+      compression: "compression-tap",
+      "split-bolt": "split-bolt",
+      "set-screw": "multi-tap-block",
+      weld: "exothermic-weld",
+    } as Partial<Record<Construction, ConnectorFamily>>
+  )[construction];
+  if (family === undefined) throw new Error("no such part");
+  const screws = construction === "split-bolt" || construction === "set-screw" ? { screw: "nut" } : {};
+  const openings: OpenOpening[] = [
+    { ...openingFor(dice, "one", size), ...screws, conductorsMax: 1 },
+    { ...openingFor(dice, "two", smaller), ...screws, conductorsMax: 1 },
+  ];
+  const places: PlaceListing[] =
+    location === "direct-burial" ? ["dry", "damp", "wet", "direct-burial"] : ["dry", "damp"];
+  return described({
+    joint,
+    connector: part(
+      dice,
+      { family, construction, functions: ["splice", "tap"], openings },
+      { places, ...(dice.percent(75) ? { grounding: { listed: dice.percent(85), electrodes: [] } } : {}) },
+    ),
+  });
 };
 
 /** A conductor too large for its terminal, on a pin. */
@@ -577,16 +979,37 @@ const pin: Scene = (dice, edition) => {
   const conductors = [group(dice, "aluminum", size)];
   const terminal = part(
     dice,
-    { family: "equipment-terminal", construction: "set-screw", functions: ["termination"], openings: [openingFor(dice, "main", pinSize)] },
+    {
+      family: "equipment-terminal",
+      construction: "set-screw",
+      functions: ["termination"],
+      openings: [openingFor(dice, "main", pinSize)],
+    },
     { mounting: { kind: "integral" } },
   );
-  const equipment: OpenEquipment = { tag: "D-1", kind: "disconnect", terminalTemperature: terminalTemperature(dice), terminal };
-  const joint = jointOf({ function: "termination", role: "phase", conductors, circuit: circuitFor(dice, edition, { metal: "aluminum", size }, 1, 75), equipment });
+  const equipment: OpenEquipment = {
+    tag: "D-1",
+    kind: "disconnect",
+    terminalTemperature: terminalTemperature(dice),
+    terminal,
+  };
+  const joint = jointOf({
+    function: "termination",
+    role: "phase",
+    conductors,
+    circuit: circuitFor(dice, edition, { metal: "aluminum", size }, 1, 75),
+    equipment,
+  });
   return described({
     joint,
     connector: part(
       dice,
-      { family: "pin-adapter", construction: "compression", functions: ["termination"], openings: [exactOpening("barrel", size)] },
+      {
+        family: "pin-adapter",
+        construction: "compression",
+        functions: ["termination"],
+        openings: [exactOpening("barrel", size)],
+      },
       { pin: { size: pinSize, metal: dice.pick(["copper", "aluminum"]) } },
     ),
   });
@@ -603,24 +1026,49 @@ const lead: Scene = (dice, edition) => {
     circuit.loadA = tableAmpacity(edition, { metal: "copper", size }, 75) ?? 20;
   }
   if (style === "metric") circuit.protection = { kind: "device", ratingA: 30 };
-  const equipment: OpenEquipment = { tag: "M-1", kind: style === "motor" ? "motor" : "battery", terminalTemperature: { value: 75, unit: "Cel" }, stud: { holes: 1, bolt: "3/8" } };
+  const equipment: OpenEquipment = {
+    tag: "M-1",
+    kind: style === "motor" ? "motor" : "battery",
+    terminalTemperature: { value: 75, unit: "Cel" },
+    stud: { holes: 1, bolt: "3/8" },
+  };
   if (style === "motor") {
     const lineSize = dice.percent(50) ? size : sizeAt(indexOf(size) + 1);
     circuit.endTerminalTemperature = { value: 75, unit: "Cel" };
     circuit.loadA = (tableAmpacity(edition, { metal: "copper", size: lineSize }, 75) ?? 20) - dice.int(3);
     const openings = [exactOpening("line", lineSize), exactOpening("lead", size, [fine, "class-B"])];
-    const conductors = [group(dice, "copper", lineSize), { ...group(dice, "copper", size), stranding: fine, insulation: "equipment-lead" as const }];
+    const conductors = [
+      group(dice, "copper", lineSize),
+      { ...group(dice, "copper", size), stranding: fine, insulation: "equipment-lead" as const },
+    ];
     return described({
-      joint: jointOf({ function: "splice", role: "phase", conductors, circuit, equipment: { tag: "M-1", kind: "motor" } }),
+      joint: jointOf({
+        function: "splice",
+        role: "phase",
+        conductors,
+        circuit,
+        equipment: { tag: "M-1", kind: "motor" },
+      }),
       connector: part(
         dice,
         { family: "compression-lug-pair", construction: "compression", functions: ["splice", "termination"], openings },
-        { metalMarking: "CU", temperature: { value: 90, unit: "Cel" }, mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } } },
+        {
+          metalMarking: "CU",
+          temperature: { value: 90, unit: "Cel" },
+          mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } },
+        },
       ),
     });
   }
   const conductors: OpenGroup[] = [
-    { count: 1, metal: "copper", size, stranding: fine, insulation: "other", insulationRating: { value: dice.pick([60, 75, 90, 105]), unit: "Cel" } },
+    {
+      count: 1,
+      metal: "copper",
+      size,
+      stranding: fine,
+      insulation: "other",
+      insulationRating: { value: dice.pick([60, 75, 90, 105]), unit: "Cel" },
+    },
   ];
   const listed = dice.percent(75);
   const opening =
@@ -631,8 +1079,17 @@ const lead: Scene = (dice, edition) => {
     joint: jointOf({ function: "termination", role: "phase", conductors, circuit, equipment }),
     connector: part(
       dice,
-      { family: "compression-lug-one-hole", construction: "compression", functions: ["termination"], openings: [opening] },
-      { metalMarking: "CU", temperature: { value: 90, unit: "Cel" }, mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } } },
+      {
+        family: "compression-lug-one-hole",
+        construction: "compression",
+        functions: ["termination"],
+        openings: [opening],
+      },
+      {
+        metalMarking: "CU",
+        temperature: { value: 90, unit: "Cel" },
+        mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } },
+      },
     ),
   });
 };
@@ -642,21 +1099,39 @@ const yard: Scene = (dice, edition) => {
   const size = between(dice, "12 AWG", "2 AWG");
   const trench = dice.percent(40);
   const circuit = circuitFor(dice, edition, { metal: "copper", size }, 1, 60);
-  circuit.endTerminalTemperature = dice.pick(["unmarked", { value: 60, unit: "Cel" } as const, { value: 75, unit: "Cel" } as const]);
+  circuit.endTerminalTemperature = dice.pick([
+    "unmarked",
+    { value: 60, unit: "Cel" } as const,
+    { value: 75, unit: "Cel" } as const,
+  ]);
   const joint = jointOf(
     {
       function: "splice",
       role: dice.weighted<OpenJoint["role"]>([70, "phase"], [30, "neutral"]),
-      conductors: [group(dice, "copper", size, { count: 2 + dice.int(2), insulation: dice.pick(["THWN-2", "XHHW-2", "THHN/THWN-2", "UF", "USE-2"]) })],
+      conductors: [
+        group(dice, "copper", size, {
+          count: 2 + dice.int(2),
+          insulation: dice.pick(["THWN-2", "XHHW-2", "THHN/THWN-2", "UF", "USE-2"]),
+        }),
+      ],
       circuit,
       equipment: { tag: "HH-1", kind: trench ? "trench" : "handhole" },
     },
     trench ? "direct-burial" : dice.weighted<Location>([70, "wet"], [15, "damp"], [15, "dry"]),
   );
-  const places: PlaceListing[] = trench ? ["wet", "direct-burial"] : dice.pick<PlaceListing[]>([["wet"], ["dry", "damp", "wet"], ["direct-burial"]]);
+  const places: PlaceListing[] = trench
+    ? ["wet", "direct-burial"]
+    : dice.pick<PlaceListing[]>([["wet"], ["dry", "damp", "wet"], ["direct-burial"]]);
   const family = trench ? "direct-burial-splice" : "sealed-multi-tap";
   const opening = openingFor(dice, "port", size, { count: 2 + dice.int(3) });
-  return described({ joint, connector: part(dice, { family, construction: "set-screw", functions: ["splice"], openings: [opening] }, { places, insulated: true }) });
+  return described({
+    joint,
+    connector: part(
+      dice,
+      { family, construction: "set-screw", functions: ["splice"], openings: [opening] },
+      { places, insulated: true },
+    ),
+  });
 };
 
 export const SCENES: readonly (readonly [number, Scene])[] = [
@@ -668,6 +1143,7 @@ export const SCENES: readonly (readonly [number, Scene])[] = [
   [14, tap],
   [9, ground],
   [11, electrode],
+  [6, groundJoin],
   [4, pin],
   [7, lead],
   [5, yard],

@@ -51,10 +51,12 @@ const withConnector = (question: Question, change: Partial<Connector>): Question
 const equipmentWith = (question: Question, change: Partial<NonNullable<Joint["equipment"]>>): Question =>
   withJoint(question, { equipment: { tag: "", ...question.joint.equipment, ...change } });
 
-const place: Ways = (question) =>
-  question.joint.place === undefined
-    ? LOCATIONS.map((location) => withJoint(question, { place: { location } }))
-    : [question];
+const place: Ways = (question) => {
+  if (question.joint.place !== undefined) return [question];
+  // 300.5(B): the inside of a handhole is wet, and it is neither earth nor concrete.
+  const possible = question.joint.equipment?.kind === "handhole" ? (["wet"] as const) : LOCATIONS;
+  return possible.map((location) => withJoint(question, { place: { location } }));
+};
 
 const strands: Ways = (question) => {
   const index = question.joint.conductors.findIndex(({ stranding }) => stranding === "unknown");

@@ -47,12 +47,16 @@ export function electrodeSplice({ joint, connector }: Case): Objection[] {
   return connector.grounding.listed ? [] : [reject(clause, "the part is not listed for grounding")];
 }
 
-/** 250.64(A): an aluminum or copper-clad aluminum electrode conductor does not end in the earth or in concrete. */
+/**
+ * 250.64(A): a bare electrode conductor of aluminum or copper-clad aluminum does not lie in the earth or in concrete, and
+ * none ends there.
+ */
 export function electrodeAluminum(asked: Case): Objection[] {
   const { joint } = asked;
   const location = locationOf(asked);
   if (joint.role !== "electrode-conductor" || (location !== "direct-burial" && location !== "concrete")) return [];
-  return joint.conductors.some(({ metal }) => metal !== "copper")
-    ? [reject("250.64(A)", "aluminum in the earth or in concrete")]
-    : [];
+  const touches = joint.conductors.some(
+    ({ metal, insulation }) => metal !== "copper" && (joint.function === "termination" || insulation === "bare"),
+  );
+  return touches ? [reject("250.64(A)", "aluminum in the earth or in concrete")] : [];
 }
