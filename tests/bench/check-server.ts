@@ -23,7 +23,14 @@ const answer: unknown = (
 
 const bare = fastify({
   ajv: {
-    customOptions: { removeAdditional: false, coerceTypes: false, useDefaults: false, allErrors: true, strict: false },
+    customOptions: {
+      removeAdditional: false,
+      coerceTypes: false,
+      useDefaults: false,
+      allErrors: true,
+      strict: false,
+      formats: { "conductor-size": (text: string) => !("problem" in parseSize(text)) },
+    },
   },
 });
 for (const [name, schema] of Object.entries(schemas))
