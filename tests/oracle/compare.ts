@@ -22,6 +22,8 @@ export interface Met {
   readonly editions: Set<string>;
   readonly protections: Set<string>;
   readonly places: Set<string>;
+  /** How often a clause was the only one in the way: what the library would have to miss to accept. */
+  readonly decidedAlone: Map<string, number>;
 }
 
 export interface Comparison {
@@ -54,6 +56,7 @@ export function compare(from: number, count: number): Comparison {
     editions: new Set(),
     protections: new Set(),
     places: new Set(),
+    decidedAlone: new Map(),
   };
   let accepts = 0;
   for (let number = from; number < from + count; number += 1) {
@@ -63,6 +66,9 @@ export function compare(from: number, count: number): Comparison {
     const library = classOf(finding.verdict);
     const { verdict: oracle, reasons } = judge(question.joint, question.connector, question.basis);
     if (oracle === "accept") accepts += 1;
+    const [alone, another] = new Set(reasons.map(({ clause }) => clause));
+    if (alone !== undefined && another === undefined)
+      met.decidedAlone.set(alone, (met.decidedAlone.get(alone) ?? 0) + 1);
     if (library === oracle) continue;
     const objections =
       STRICTNESS[library] > STRICTNESS[oracle]

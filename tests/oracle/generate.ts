@@ -396,9 +396,9 @@ const CONNECTOR: readonly Change[] = [
     connector.openingsApart = !connector.openingsApart;
   },
   ({ connector }, dice) => {
-    if (dice.percent(25)) delete connector.places;
-    else if (dice.percent(25)) connector.places = "unmarked";
-    else connector.places = [dice.pick(PLACE_LISTINGS)];
+    const way = dice.pick(["absent", "unmarked", "one", "one"]);
+    if (way === "absent") delete connector.places;
+    else connector.places = way === "unmarked" ? "unmarked" : [dice.pick(PLACE_LISTINGS)];
   },
   ({ connector }, dice) => {
     if (dice.percent(40)) delete connector.lineSide;

@@ -1,6 +1,6 @@
 /**
- * Whole numbers in place of fractions: a decimal as written is held in millionths, a length in nanometers, an area in
- * thousandths of a square micrometer-millimeter pair. All products used here stay below 2^53 and are exact.
+ * Whole numbers in place of fractions: decimals in millionths, lengths and areas in steps so small that inches, feet and
+ * metric units all come out whole. Everything used here stays below 2^53 and is exact.
  */
 import type { Area, Length, Temperature } from "@landfast/rules";
 
@@ -15,13 +15,12 @@ export function ofDecimal(value: number): number {
   return match[1] === "-" ? -whole : whole;
 }
 
-/** Nanometers: 1 in is 25.4 mm exactly. 7 in -> 177 800 000. */
-const NANOMETERS = { in: 25.4, ft: 304.8, mm: 1, m: 1000 } as const;
+/** Tenths of a millimeter in one unit of length: 1 in is 25.4 mm by definition. */
+const TENTHS_OF_MM = { in: 254, ft: 3048, mm: 10, m: 10_000 } as const;
 
-/** Length in units of 1e-7 mm (a tenth of a nanometer), exactly. */
+/** Length in units of 1e-7 mm, exactly: 14 in and 355.6 mm are both 3 556 000 000. */
 export function ofLength(length: Length): number {
-  // Millionths of the unit times tenths of its millimeters.
-  return ofDecimal(length.value) * Math.round(NANOMETERS[length.unit] * 10);
+  return ofDecimal(length.value) * TENTHS_OF_MM[length.unit];
 }
 
 /** Hundredths of square millimeters in one unit of area. */
@@ -37,7 +36,7 @@ export function ninthsOfCelsius(temperature: Temperature): number {
   return temperature.unit === "Cel" ? temperature.value * 9 : (temperature.value - 32) * 5;
 }
 
-/** A printed fraction or decimal of an inch ("5/16", "1-3/8", "0.5") in 1/5760ths; a metric thread ("M12") apart. */
+/** A bolt's diameter as a word that is the same for the same diameter: "3/8" -> "in:24000000" (24/64), "M12" apart. */
 export function boltDiameter(bolt: string): string {
   const metric = /^M([0-9.]+)$/.exec(bolt);
   if (metric !== null) return `mm:${String(ofDecimal(Number(metric[1])))}`;

@@ -349,7 +349,7 @@ const feeder: Scene = (dice, edition) => {
 const branch: Scene = (dice, edition) => {
   const metal = dice.weighted<ConductorMetal>([70, "copper"], [25, "aluminum"], [5, "copper-clad-aluminum"]);
   const size = metal === "copper" ? between(dice, "14 AWG", "8 AWG") : between(dice, "12 AWG", "8 AWG");
-  const device = dice.percent(50) && size !== "8 AWG";
+  const device = dice.percent(50) && (size !== "8 AWG" || dice.percent(30));
   const circuit = circuitFor(dice, edition, { metal, size }, 1, 60);
   const equipment: OpenEquipment = {
     tag: "R-1",

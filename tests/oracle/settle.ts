@@ -75,7 +75,7 @@ const duties: Ways = (question) => {
   const taps = every.filter(({ joint }) =>
     (["run", "tap"] as const).every((duty) => joint.conductors.some((group) => group.duty === duty)),
   );
-  return taps.length > 0 ? taps : every;
+  return taps.length > 0 ? taps : [question];
 };
 
 function everyDuty(question: Question): readonly Question[] {
@@ -134,6 +134,16 @@ const legs: Ways = (question) => {
   const { circuit } = question.joint;
   if (circuit === undefined || circuit.sets < 2 || circuit.parallelLegsAlike !== undefined) return [question];
   return [true, false].map((parallelLegsAlike) => withJoint(question, { circuit: { ...circuit, parallelLegsAlike } }));
+};
+
+const removable: Ways = (question) => {
+  const bending = question.joint.equipment?.bending;
+  // A terminal that comes fixed in its equipment is not removable unless that is said.
+  if (bending?.entry !== "opposite" || bending.removableTerminal !== undefined || question.ownTerminal)
+    return [question];
+  return [true, false].map((removableTerminal) =>
+    equipmentWith(question, { bending: { ...bending, removableTerminal } }),
+  );
 };
 
 const outdoors: Ways = (question) => {
@@ -202,6 +212,7 @@ const WAYS: readonly Ways[] = [
   terminalTemperature,
   openingCount,
   legs,
+  removable,
   outdoors,
   neutralProtection,
   lineSide,
