@@ -19,7 +19,7 @@ function main(question: RacewayFillQuestion) {
   return finding.results[0]?.value;
 }
 
-const EMT_SIZES = ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4"];
+const TRADE_SIZES = ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4"];
 
 // published: NFPA 70 Informative Annex C Table C.1, electrical metallic tubing, THHN, THWN, THWN-2 (from memory).
 // Left out: trade size 4 with 12 AWG and 1-1/4 with 6 AWG, where the annex works from metric figures and has one more.
@@ -46,7 +46,7 @@ const TABLE_C1: readonly (readonly [string, readonly number[]])[] = [
 
 describe("published numbers of conductors (NFPA 70 Informative Annex C Table C.1)", () => {
   test.each(TABLE_C1)("EMT holds %s THHN as the annex prints", (size, numbers) => {
-    const found = EMT_SIZES.slice(0, numbers.length).map((tradeSize) =>
+    const found = TRADE_SIZES.slice(0, numbers.length).map((tradeSize) =>
       main({ ask: "how-many", raceway: { kind: "EMT", tradeSize }, conductors: [thhn(size)] }),
     );
     expect(found).toEqual(numbers);
@@ -67,6 +67,27 @@ describe("published numbers of conductors (NFPA 70 Informative Annex C Table C.1
     ["4", "12 AWG", 443],
   ])("EMT %s, %s: the printed square inches hold %d", (tradeSize, size, number) => {
     expect(main({ ask: "how-many", raceway: { kind: "EMT", tradeSize }, conductors: [thhn(size)] })).toBe(number);
+  });
+});
+
+// published: NFPA 70 Informative Annex C, rigid metal conduit (Table C.9) and PVC schedule 40 (Table C.11), THHN, THWN,
+// THWN-2, trade sizes 1/2 to 4 (from memory)
+const MORE_TABLES = [
+  ["RMC", "14 AWG", [13, 22, 36, 63, 85, 140, 200, 309, 412, 531]],
+  ["RMC", "12 AWG", [9, 16, 26, 46, 62, 102, 146, 225, 301, 387]],
+  ["RMC", "10 AWG", [6, 10, 17, 29, 39, 64, 92, 142, 189, 244]],
+  ["PVC-40", "14 AWG", [11, 21, 34, 60, 82, 135, 193, 299, 401, 517]],
+  ["PVC-40", "12 AWG", [8, 15, 25, 43, 59, 99, 141, 218, 293, 377]],
+  ["PVC-40", "10 AWG", [5, 9, 15, 27, 37, 62, 89, 137, 184, 238]],
+  ["PVC-40", "8 AWG", [3, 5, 9, 16, 21, 36, 51, 79, 106, 137]],
+] as const;
+
+describe("published numbers of conductors (NFPA 70 Informative Annex C Tables C.9 and C.11)", () => {
+  test.each(MORE_TABLES)("%s holds %s THHN as the annex prints", (kind, size, numbers) => {
+    const found = TRADE_SIZES.map((tradeSize) =>
+      main({ ask: "how-many", raceway: { kind, tradeSize }, conductors: [thhn(size)] }),
+    );
+    expect(found).toEqual(numbers);
   });
 });
 

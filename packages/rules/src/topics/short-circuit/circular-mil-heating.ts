@@ -15,6 +15,9 @@ export interface CircularMilHeating {
   readonly finalTemperature?: Temperature;
 }
 
+/** What thermosetting insulation may reach, the higher of the two limits of Table 240.92(B), in degrees Celsius; from memory. */
+const HOTTEST_INSULATION_C = 250;
+
 /**
  * Short-circuit heating by the circular-mil formula.
  *
@@ -86,6 +89,13 @@ function heatFactor(
   );
   if (!sheet.compare("the conductor may still warm up", before, "<", after, cite))
     return sheet.refuse("NO_SOLUTION", "The conductor is as warm before the fault as it may be after it.", cite);
+  const hottest = sheet.state("highest temperature after a fault", HOTTEST_INSULATION_C, cite, "Cel");
+  if (!sheet.compare("an insulation may reach it", after, "<=", hottest, cite))
+    return sheet.refuse(
+      "NOT_COVERED",
+      `No insulation of the table may reach ${shown(after.value)} C: 150 C and 250 C are its limits.`,
+      cite,
+    );
   const k = Number(factor.value);
   const c = Number(constant.value);
   const t1 = Number(before.value);

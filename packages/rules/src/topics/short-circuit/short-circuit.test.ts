@@ -86,6 +86,15 @@ describe("circular-mil formula (ICEA P-32-382, NFPA 70-2023 Table 240.92(B))", (
     expect(finding.steps.some((step) => step.label === "area of the size" && step.value === 250000)).toBe(true);
   });
 
+  test.each([
+    [249, "answered"],
+    [250, "answered"],
+    [251, "refused"],
+  ])("a temperature after the fault of %d C: %s", (after, outcome) => {
+    const question = { ask: "largest-current", metal: "copper", size: "2 AWG", timeS: 1 } as const;
+    expect(ask({ ...question, heating: heating(90, after) }).outcome).toBe(outcome);
+  });
+
   test("degrees Fahrenheit are converted", () => {
     const inC = main({ ask: "largest-current", metal: "copper", heating: heating(75, 150), size: "2 AWG", timeS: 1 });
     const inF = main({

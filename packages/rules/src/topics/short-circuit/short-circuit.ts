@@ -33,7 +33,8 @@ export const shortCircuit: Calculation<ShortCircuitQuestion> = {
   title: "Short-circuit heating of a conductor",
   clauses: ["shortCircuitHeating"],
   needs: ["question/ask", "question/heating", "question/metal", "question/size", "question/currentA", "question/timeS"],
-  cannotSee: "the state of joints and lugs, which must carry the same current without harm",
+  cannotSee:
+    "joints and lugs, which must carry the same current without harm, and whether the insulation bears the temperature given",
   answer(question, basis, edition) {
     const sheet = new CalculationSheet(NAME, basis);
     const { heating } = question;
