@@ -8,7 +8,7 @@ import { judge } from "./oracle.js";
 import { cmilOf } from "./read-table.js";
 import { boltDiameter, ninthsOfCelsius, ofArea, ofDecimal, ofLength } from "./scaled-integer.js";
 
-const JOINTS = Number(process.env["LANDFAST_ORACLE_JOINTS"] ?? "20000");
+const JOINTS = Number(process.env["LANDFAST_ORACLE_JOINTS"] ?? "100000");
 
 const demo = (file: string): URL => new URL(`../../data/demo/${file}`, import.meta.url);
 const readDemo = (file: string): unknown => JSON.parse(readFileSync(demo(file), "utf8"));

@@ -61,7 +61,7 @@ export function metalMark(asked: Case): Objection[] {
   }
   const protection = joint.circuit?.protection;
   if (protection?.kind !== "device") {
-    if (!coAlr || !metals.has("aluminum")) objections.push(ask(clause, "rating of the wiring device"));
+    if (!coAlr) objections.push(ask(clause, "rating of the wiring device"));
   } else if (protection.ratingA <= 20) {
     if (!coAlr && metals.has("aluminum"))
       objections.push(reject(clause, "aluminum on a 15 or 20 A device needs CO/ALR"));

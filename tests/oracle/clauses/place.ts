@@ -28,9 +28,14 @@ export function place(asked: Case): Objection[] {
   return [reject(clause, `${listed.join(", ")} part in a ${location} place`)];
 }
 
-/** 110.11, 300.6: where something attacks metal, the part must be stated to withstand it. */
+/**
+ * 110.11, 300.6: where something attacks metal, the part must be stated to withstand it. A statement about other agents is
+ * none about this one; no statement at all is asked for.
+ */
 export function deterioratingAgent({ joint, connector }: Case): Objection[] {
   const agent = joint.place?.deterioratingAgent;
   if (agent === undefined || connector.withstands?.includes(agent) === true) return [];
-  return [ask("110.11 agent", `whether the part withstands ${agent}`)];
+  return connector.withstands === undefined
+    ? [ask("110.11 agent", `whether the part withstands ${agent}`)]
+    : [reject("110.11 agent", `a part stated for ${connector.withstands.join(", ")} beside ${agent}`)];
 }
