@@ -5,7 +5,7 @@
 import { PUBLISHED_TABLES, type Step } from "@landfast/rules";
 import { evaluate } from "./arithmetic.js";
 
-const TABLES = new Map(
+const TABLES = new Map<string, (typeof PUBLISHED_TABLES)[number]>(
   PUBLISHED_TABLES.map((table) => [`${table.source.standard}-${table.source.edition}/${table.id}`, table] as const),
 );
 
@@ -56,6 +56,7 @@ function labelsOf(kind: string, [first = "", second = ""]: readonly string[]): s
 function arithmeticFaults(step: Extract<Step, { kind: "computed" }>, steps: readonly Step[]): string[] {
   const faults: string[] = [];
   const reworked = evaluate(step.substituted);
+  if (typeof step.value !== "number") return ["is computed but no number"];
   if (!(Math.abs(reworked - step.value) <= 1e-11 * Math.max(1, Math.abs(reworked))))
     faults.push(`${step.substituted} is ${String(reworked)}, not ${String(step.value)}`);
   if (step.uses.length === 0) faults.push("is computed from nothing");

@@ -1,22 +1,17 @@
-import { citationText } from "../../core/citation.js";
+import { CAUTION } from "../../core/caution.js";
 import type { CatalogueItem, Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, MissingFact, NotApplicable, Step } from "../../core/finding.js";
 import type { Basis, Joint } from "../../core/joint.js";
 import type { JointSubject } from "../../core/rule.js";
+import { RULES_VERSION } from "../../core/rules-version.js";
+import { assumptionsIn, unconfirmedIn } from "../../core/what-it-rests-on.js";
 import { landConductors } from "../openings/land-conductors.js";
 import { dutiesOnSite } from "../preparation/duties-on-site.js";
 import { preparation } from "../preparation/preparation.js";
 import { tighteningTorque } from "../torque/tightening-torque.js";
-import type { Assumption, JointFinding, OpeningUse, Verdict } from "./joint-finding.js";
+import type { JointFinding, OpeningUse, Verdict } from "./joint-finding.js";
 import { GOVERNING, JOINT_RULES } from "./joint-rules.js";
-
-/** What is said with every answer. */
-export const CAUTION =
-  "This answer covers listing, size, place and published values only. The code as locally adopted, the authority having jurisdiction and a licensed electrician decide. Work de-energized.";
-
-/** The version of the rules; a stored answer names the one it was made with. */
-export const RULES_VERSION = "0.1.0";
 
 export type ConnectorOrigin = "catalogue" | "request" | "equipment";
 
@@ -64,6 +59,7 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
   const accepted = verdict === "accept" || verdict === "accept-with-conditions";
   const torque = accepted ? tighteningTorque(subject, edition) : [];
   const decided = decidingFinding(findings);
+  const derivations = [...findings, ...torque].map(({ steps }) => steps);
   return {
     basis: question.basis,
     rulesVersion: RULES_VERSION,
@@ -89,12 +85,8 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
     conditions: accepted ? conditionsOf(findings) : [],
     dutiesOnSite: accepted ? dutiesOnSite(subject, edition) : [],
     missing: missingOf(findings),
-    assumptions: assumptionsOf(findings),
-    caveats: caveatsOf(
-      findings,
-      torque.flatMap((answer) => answer.steps),
-      question.connector,
-    ),
+    assumptions: assumptionsIn(derivations),
+    caveats: caveatsOf(derivations, question.connector),
     advice: adviceOf(findings),
     caution: CAUTION,
   };
@@ -174,41 +166,12 @@ function missingOf(findings: readonly CheckFinding[]): MissingFact[] {
   return kept;
 }
 
-function assumptionsOf(findings: readonly CheckFinding[]): Assumption[] {
-  const kept: Assumption[] = [];
-  for (const finding of findings)
-    for (const step of finding.steps)
-      if (step.kind === "assumed" && !kept.some((one) => one.label === step.label && one.because === step.because))
-        kept.push({
-          label: step.label,
-          value: step.unit === undefined ? String(step.value) : `${String(step.value)} ${step.unit}`,
-          because: step.because,
-          cite: step.cite,
-        });
-  return kept;
+function caveatsOf(derivations: readonly (readonly Step[])[], connector: Connector | CatalogueItem): readonly string[] {
+  const unconfirmed = unconfirmedIn(derivations);
+  return "status" in connector && connector.status === "invented" ? [INVENTED, ...unconfirmed] : unconfirmed;
 }
 
-function caveatsOf(
-  findings: readonly CheckFinding[],
-  torqueSteps: readonly Step[],
-  connector: Connector | CatalogueItem,
-): string[] {
-  const caveats: string[] = [];
-  const say = (caveat: string): void => {
-    if (!caveats.includes(caveat)) caveats.push(caveat);
-  };
-  if ("status" in connector && connector.status === "invented")
-    say("The connector is invented, for demonstration only; buy and install nothing by it.");
-  const look = (step: Step): void => {
-    if (step.kind === "read" && step.cell.status === "unconfirmed")
-      say(
-        `No public text has yet confirmed ${step.cell.printed} at ${step.cell.row} in ${citationText(step.cite)}; compare with the book.`,
-      );
-  };
-  for (const finding of findings) finding.steps.forEach(look);
-  torqueSteps.forEach(look);
-  return caveats;
-}
+const INVENTED = "The connector is invented, for demonstration only; buy and install nothing by it.";
 
 function adviceOf(findings: readonly CheckFinding[]): string[] {
   const kept: string[] = [];

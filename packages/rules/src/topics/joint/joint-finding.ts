@@ -4,6 +4,7 @@ import type { ConnectorFamily, Tooling } from "../../core/connector.js";
 import type { CheckFinding, Duty, MissingFact, NotApplicable } from "../../core/finding.js";
 import type { Basis } from "../../core/joint.js";
 import type { Length } from "../../core/quantity.js";
+import type { Assumption } from "../../core/what-it-rests-on.js";
 import type { PreparationAnswer } from "../preparation/preparation-answer.js";
 import type { TorqueAnswer } from "../torque/torque-answer.js";
 
@@ -21,14 +22,6 @@ export interface OpeningUse {
     readonly size: string;
     readonly stranding: Stranding;
   }[];
-}
-
-/** A default that the code itself supplied. */
-export interface Assumption {
-  readonly label: string;
-  readonly value: string;
-  readonly because: string;
-  readonly cite: Citation;
 }
 
 /** Whether one joint with one connector is allowed, why, and how it is made. */

@@ -1,9 +1,11 @@
+import { CAUTION } from "../../core/caution.js";
 import { citationText } from "../../core/citation.js";
 import type { ConductorGroup } from "../../core/conductor.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Basis, Job, Joint } from "../../core/joint.js";
-import { CAUTION, checkJointUnder, RULES_VERSION } from "../joint/check-joint.js";
+import { RULES_VERSION } from "../../core/rules-version.js";
+import { checkJointUnder } from "../joint/check-joint.js";
 import type { JointFinding, Verdict } from "../joint/joint-finding.js";
 import { selectConnectorsUnder } from "../selection/select-connectors.js";
 import type { Selection } from "../selection/selection.js";
