@@ -34,9 +34,16 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
-    about: ["electrode-connection"],
+    about: ["aluminum-in-earth"],
     because: "the library keeps aluminum bonding jumpers out of earth and concrete too, not only electrode conductors",
     perThousand: 3,
+  },
+  {
+    library: "reject",
+    oracle,
+    about: ["electrode-connection"],
+    because: "the library holds the mold of a weld to the electrodes it is named for, as it does a clamp",
+    perThousand: 1,
   },
   {
     library: "reject",

@@ -91,11 +91,6 @@ describe("connection to the electrode (NFPA 70-2023 250.70)", () => {
     });
     expect(connected(listing, { equipment: { tag: "?" }, grounding: {} }, lug).outcome).toBe("not-applicable");
   });
-  test("aluminum does not end in the earth or in concrete", () => {
-    const aluminum = { conductors: [sampleConductor({ metal: "aluminum", size: "4 AWG" })] };
-    expect(connected(ROD, aluminum)).toMatchObject({ outcome: "fail", cite: { locator: "250.64(A)" } });
-    expect(connected(ROD, { ...aluminum, place: { location: "dry" } }).outcome).toBe("pass");
-  });
   test("a bonding jumper on a pipe is judged, splices and other roles are not", () => {
     const pipe: GroundingListing = { listed: true, electrodes: ["water-pipe"], conductorsPerClamp: 1 };
     const jumper: Partial<Joint> = {

@@ -36,7 +36,7 @@ const INSPECT_BEFORE_COVER: readonly Duty[] = Object.freeze([
  *
  * NFPA 70 250.70 (2017, 2020, 2023), in our words: the means of connection is listed for the material of the electrode
  * and of the conductor, and for the earth or the concrete where it lies there; one conductor per clamp, unless the
- * clamp is listed for more. 250.64(A): aluminum and copper-clad aluminum are not ended in the earth or in concrete.
+ * clamp is listed for more.
  * Worked: two 6 AWG under one rod clamp without a mark for more: 2 <= 1 does not hold.
  * A clamp without a mark for more than one conductor counts as made for one. Whether the listing covers the earth or
  * concrete is judged by the rule for the place.
@@ -45,7 +45,7 @@ const INSPECT_BEFORE_COVER: readonly Duty[] = Object.freeze([
 export const electrodeConnection: Rule = {
   id: ID,
   title: "Connection to the electrode",
-  clauses: ["electrodeConnections", "electrodeConductorAluminum"],
+  clauses: ["electrodeConnections"],
   needs: [
     "joint/grounding/electrode",
     "joint/equipment/kind",
@@ -65,9 +65,7 @@ export const electrodeConnection: Rule = {
     if (!isClamp && kind !== "electrode" && (kind !== undefined || joint.grounding?.electrode === undefined))
       return notApplicable(ID, "the conductor does not end on an electrode");
     const worksheet = new Worksheet();
-    return inEarth(joint) && joint.conductors.some(({ metal }) => metal !== "copper")
-      ? refuseAluminum(joint, worksheet, edition)
-      : judge(subject, worksheet, isClamp || kind === "electrode", edition);
+    return judge(subject, worksheet, isClamp || kind === "electrode", edition);
   },
 };
 
@@ -200,31 +198,6 @@ function refuseCount(
     required: allowed === 1 ? "1 conductor" : `${String(allowed)} conductors`,
     offered: `${String(counted)} conductors`,
     fix: "a second clamp, or one listed for more conductors",
-  });
-}
-
-function refuseAluminum(joint: Joint, worksheet: Worksheet, edition: Edition): CheckFinding {
-  const cite = edition.clauses.electrodeConductorAluminum;
-  const group = joint.conductors.findIndex(({ metal }) => metal !== "copper");
-  const metal = worksheet.given(
-    "metal of the conductor",
-    joint.conductors[group]?.metal ?? "",
-    `joint/conductors/${String(group)}/metal`,
-  );
-  const place = worksheet.given("place of the joint", joint.place?.location ?? "", "joint/place/location");
-  worksheet.conclude(
-    "the conductor may end here",
-    "fail",
-    [metal, place],
-    "aluminum and copper-clad aluminum are not ended in the earth or in concrete",
-    cite,
-  );
-  return settled(ID, worksheet, {
-    sentence: "An aluminum or copper-clad aluminum electrode conductor may not end in the earth or in concrete.",
-    cite,
-    required: "copper in the earth and in concrete",
-    offered: String(metal.value),
-    fix: "a copper conductor for the part in the earth or in concrete",
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Rule } from "../../core/rule.js";
+import { aluminumInEarth } from "../grounding/aluminum-in-earth.js";
 import { electrodeConductorSize } from "../grounding/electrode-conductor-size.js";
 import { electrodeConnection } from "../grounding/electrode-connection.js";
 import { electrodeSplice } from "../grounding/electrode-splice.js";
@@ -57,6 +58,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   equipmentGroundSize,
   electrodeConductorSize,
   electrodeSplice,
+  aluminumInEarth,
   groundingConnection,
   bendingSpace,
   enclosureFill,

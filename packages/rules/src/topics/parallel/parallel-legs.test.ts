@@ -48,9 +48,21 @@ describe("conductors in parallel (NFPA 70-2023 310.10(G))", () => {
   test("one conductor per phase is no parallel", () => {
     expect(legs([{ size: "12 AWG" }], 1, undefined).outcome).toBe("not-applicable");
   });
-  test("neutrals are judged, grounding conductors are not", () => {
+  test("neutrals are judged as phases are", () => {
     expect(legs([{ size: "1 AWG" }], 2, true, { role: "neutral" }).outcome).toBe("fail");
-    expect(legs([{ size: "4 AWG" }], 3, undefined, { role: "equipment-ground" }).outcome).toBe("not-applicable");
+  });
+  // published: 310.10(G)(2) names equipment grounds and bonding jumpers, (G)(5) frees the grounds of the least size; from memory
+  test.each(["equipment-ground", "bonding"] as const)("a parallel %s must be alike, of any size", (role) => {
+    expect(legs([{ size: "4 AWG" }], 3, true, { role }).outcome).toBe("pass");
+    expect(legs([{ size: "4 AWG" }], 3, false, { role }).outcome).toBe("fail");
+    expect(legs([{ size: "4 AWG" }], 3, undefined, { role })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/circuit/parallelLegsAlike" }],
+    });
+    expect(legs([{ size: "4 AWG" }], 1, undefined, { role }).outcome).toBe("not-applicable");
+  });
+  test("an electrode conductor has no parallel legs", () => {
+    expect(legs([{ size: "4 AWG" }], 3, false, { role: "electrode-conductor" }).outcome).toBe("not-applicable");
   });
   test("every leg of a splice counts, the feeder of a tap and the leads of a motor do not", () => {
     expect(legs([{}, { size: "1 AWG" }], 2, true, { function: "splice" }).outcome).toBe("fail");

@@ -15,7 +15,7 @@ const SMALLEST = sizeOf("1/0 AWG");
  * NFPA 70 310.10(G) (2020, 2023; 310.10(H) in 2017), in our words: only from 1/0 AWG up, by area; and every leg has
  * the same length, metal, size and insulation and is terminated in the same manner, or the current shares unevenly.
  * Worked: two sets of 1/0 AWG are allowed, two sets of 1 AWG are not, whatever they would carry together.
- * Equipment grounds are not held to the 1/0 minimum and are not judged. In a tap the conductor that runs through
+ * Equipment grounds and bonding jumpers must be alike too, but are not held to the 1/0 minimum. In a tap the conductor that runs through
  * belongs to another circuit, and leads of listed equipment follow their equipment.
  * Silent: the exceptions for smaller legs (control power, high frequency, existing neutrals under supervision).
  */
@@ -27,8 +27,8 @@ export const parallelLegs: Rule = {
   cannotSee: "the lengths as pulled and the raceways of the legs",
   check({ joint }, edition) {
     const { circuit } = joint;
-    if (joint.role !== "phase" && joint.role !== "neutral")
-      return notApplicable(ID, "grounding and bonding conductors are not held to the rules for legs in parallel");
+    if (joint.role === "electrode-conductor")
+      return notApplicable(ID, "a grounding electrode conductor does not run in parallel with the circuit");
     if (circuit === undefined || circuit.sets === 1)
       return notApplicable(ID, "the circuit has one conductor per phase");
     const worksheet = new Worksheet();
@@ -40,11 +40,12 @@ export const parallelLegs: Rule = {
 /** Too small a leg is refused whatever else is known; then the statement on the legs decides. */
 function judge(joint: Joint, worksheet: Worksheet, sets: Step, edition: Edition): CheckFinding {
   const cite = edition.clauses.parallel;
-  const text = { cite, required: "legs of 1/0 AWG or larger, alike and terminated alike" };
+  const grounding = joint.role === "equipment-ground" || joint.role === "bonding";
+  const text = { cite, required: `legs ${grounding ? "" : "of 1/0 AWG or larger, "}alike and terminated alike` };
   const compared: Step[] = [];
   let askedSize: string | undefined;
   for (const [group, conductor] of joint.conductors.entries()) {
-    if (!isLeg(joint, conductor)) continue;
+    if (grounding || !isLeg(joint, conductor)) continue;
     const path = `joint/conductors/${String(group)}/size`;
     const size = parseSize(conductor.size);
     if ("problem" in size || size.series !== "awg-kcmil") {
@@ -84,7 +85,7 @@ function judge(joint: Joint, worksheet: Worksheet, sets: Step, edition: Edition)
       "It is not stated that all legs are alike in length, metal, size and insulation and terminated in the same manner.",
       text,
     );
-  if (compared.length === 0)
+  if (compared.length === 0 && !grounding)
     return asking(
       ID,
       worksheet,
@@ -101,13 +102,15 @@ function judge(joint: Joint, worksheet: Worksheet, sets: Step, edition: Edition)
     "the legs may run in parallel",
     "pass",
     [sets, ...compared, stated],
-    "large enough, alike and terminated alike",
+    grounding
+      ? "alike and terminated alike; the least size is not for grounds"
+      : "large enough, alike and terminated alike",
     cite,
   );
   return settled(ID, worksheet, {
-    sentence: `The ${String(sets.value)} legs are 1/0 AWG or larger, and are stated to be alike and terminated in the same manner.`,
+    sentence: `The ${String(sets.value)} legs are ${grounding ? "" : "1/0 AWG or larger, and are "}stated to be alike and terminated in the same manner.`,
     cite,
-    required: "legs of 1/0 AWG or larger, alike and terminated alike",
+    required: text.required,
     offered: "as asked",
   });
 }

@@ -342,12 +342,19 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
       offered: "85 A at 75 C",
     });
   });
-  test("in a tap the conductor that runs through is not judged by the tap's load", () => {
+  test("in a tap the conductor that runs on carries at least the tap's load", () => {
+    // published: in the 60 C column 10 AWG copper carries 30 A, 2 AWG copper 95 A; in the 90 C column 10 AWG 40 A
     const tap = [
       { size: "10 AWG", duty: "run" },
       { size: "2 AWG", duty: "tap" },
     ] as const;
-    expect(spliced("tap", tap, { loadA: 95 }).outcome).toBe("pass");
+    expect(spliced("tap", tap, { loadA: 30 }).outcome).toBe("pass");
+    expect(spliced("tap", tap, { loadA: 41 }).outcome).toBe("fail");
+    const wet = [
+      { size: "2 AWG", duty: "run", insulation: "THHN" },
+      { size: "2 AWG", duty: "tap" },
+    ] as const;
+    expect(spliced("tap", wet, { loadA: 30 }).outcome).toBe("pass");
     expect(spliced("tap", [{ duty: "run" }], { loadA: 1 })).toMatchObject({
       missing: [{ path: "joint/conductors/0/duty" }],
     });

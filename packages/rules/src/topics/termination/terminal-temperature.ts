@@ -34,7 +34,8 @@ const ID = "terminal-temperature";
  * load counts its continuous part at 125 %. Amperes; conductors in parallel count together; equal is allowed.
  * Worked: 250 kcmil aluminum through a splice marked AL7CU: 75 C, 205 A; a load of 218 A is refused although the 90 C
  * column says 230 A.
- * In a tap only the conductors that leave are judged: the load given is theirs. Leads of listed equipment are not judged
+ * In a tap the load given is that of the conductors that leave; it also passes through the one that runs on, which must
+ * carry at least as much. Leads of listed equipment are not judged
  * by this table, nor is fixture wire joined to building wire. A bare conductor takes the lowest rating of the insulated
  * ones beside it (310.15(D); 310.15(B)(4) in 2017). A neutral whose load is not given is held to the device ahead, which
  * no load of the circuit exceeds (220.61).
@@ -78,7 +79,7 @@ export const terminalTemperature: Rule = {
         "Only fixture wire meets here; what it may carry (Article 402) is not answered, so the joint is not judged.",
         { cite, required: "ampacity for the load" },
       );
-    if (judged.length === 0)
+    if (joint.function === "tap" && judged.every((group) => joint.conductors[group]?.duty === "run"))
       return asking(
         ID,
         worksheet,
@@ -111,15 +112,13 @@ export const terminalTemperature: Rule = {
 /** Indexes of the groups that carry the load given, or why there is none. */
 function judgedGroups(joint: Joint): readonly number[] | "only-leads" | "only-fixture-wire" {
   const groups: number[] = [];
-  let anyWire = false;
   let fixtureWire = false;
   joint.conductors.forEach((conductor, group) => {
     if (conductor.insulation === "fixture-wire") fixtureWire = true;
     if (!isBuildingWire(conductor)) return;
-    anyWire = true;
-    if (joint.function !== "tap" || conductor.duty !== "run") groups.push(group);
+    groups.push(group);
   });
-  if (anyWire) return groups;
+  if (groups.length > 0) return groups;
   return fixtureWire ? "only-fixture-wire" : "only-leads";
 }
 
