@@ -2,8 +2,8 @@ import { createHash } from "node:crypto";
 import { demoCatalogue, larkfenJob, larkfenOpenJob } from "@landfast/data";
 import {
   type Basis,
-  checkJoint,
   type ConnectorSchedule,
+  checkJoint,
   EDITIONS,
   type Job,
   type Joint,
@@ -59,7 +59,11 @@ describe("what the service answers", () => {
 
     it("stores nothing", async () => {
       const { app: empty } = await openService();
-      await empty.inject({ method: "POST", url: "/v1/checks/compatibility", payload: { basis, joint: workshopJoint() } });
+      await empty.inject({
+        method: "POST",
+        url: "/v1/checks/compatibility",
+        payload: { basis, joint: workshopJoint() },
+      });
       expect((await empty.inject("/v1/jobs")).json()).toEqual({ jobs: [], next: null });
       await empty.close();
     });
@@ -94,8 +98,8 @@ describe("what the service answers", () => {
 
     it("has the full finding of every joint behind it", async () => {
       for (const [index, { mark }] of larkfen().joints.entries()) {
-        const joint = (await app.inject(`/v1/jobs/${posted.job.id}/joints/${encodeURIComponent(mark)}`)).json();
-        expect(joint).toStrictEqual({
+        const { body } = await app.inject(`/v1/jobs/${posted.job.id}/joints/${encodeURIComponent(mark)}`);
+        expect(JSON.parse(body)).toStrictEqual({
           mark,
           row: posted.schedule.rows[index],
           finding: plain(direct.findings[index] ?? null),
@@ -133,7 +137,10 @@ describe("what the service answers", () => {
 
   it("finds a mark with signs that addresses escape", async () => {
     const mark = "Süd 1/2 #3 (a+b)";
-    const { job } = await post({ ...(workshopJob() as unknown as Job), joints: [workshopJoint({ mark }) as unknown as Joint] });
+    const { job } = await post({
+      ...(workshopJob() as unknown as Job),
+      joints: [workshopJoint({ mark }) as unknown as Joint],
+    });
     const joint = await app.inject(`/v1/jobs/${job.id}/joints/${encodeURIComponent(mark)}`);
     expect(joint.json<{ mark: string }>().mark).toBe(mark);
   });
@@ -186,13 +193,18 @@ describe("what the service answers", () => {
     const [item] = catalogue;
     const found = await app.inject(`/v1/catalogue/connectors/${encodeURIComponent(item?.partNumber ?? "")}`);
     expect(found.json()).toStrictEqual(plain(item));
-    const summary = (await app.inject("/v1/catalogue")).json<{ connectors: number; families: { connectors: number }[] }>();
+    const summary = (await app.inject("/v1/catalogue")).json<{
+      connectors: number;
+      families: { connectors: number }[];
+    }>();
     expect(summary.connectors).toBe(catalogue.length);
     expect(summary.families.reduce((sum, { connectors }) => sum + connectors, 0)).toBe(catalogue.length);
   });
 
   it("gives every published table at its own address, cell by cell", async () => {
-    const { tables } = (await app.inject("/v1/tables")).json<{ tables: { href: string; id: string; digest: string }[] }>();
+    const { tables } = (await app.inject("/v1/tables")).json<{
+      tables: { href: string; id: string; digest: string }[];
+    }>();
     expect(tables).toHaveLength(PUBLISHED_TABLES.length);
     expect(new Set(tables.map(({ href }) => href)).size).toBe(PUBLISHED_TABLES.length);
     for (const [index, { href, digest }] of tables.entries()) {
@@ -205,7 +217,9 @@ describe("what the service answers", () => {
   it("lists every rule and every edition with its clauses", async () => {
     const { rules } = (await app.inject("/v1/rules")).json<{ rules: { id: string }[] }>();
     expect(rules.map(({ id }) => id)).toEqual(RULES.map(({ id }) => id));
-    const { editions } = (await app.inject("/v1/editions")).json<{ editions: { edition: string; clauses: unknown }[] }>();
+    const { editions } = (await app.inject("/v1/editions")).json<{
+      editions: { edition: string; clauses: unknown }[];
+    }>();
     expect(editions.map(({ edition, clauses }) => ({ edition, clauses }))).toStrictEqual(
       plain(EDITIONS.map(({ edition, clauses }) => ({ edition, clauses }))),
     );

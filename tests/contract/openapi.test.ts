@@ -40,7 +40,13 @@ describe("the OpenAPI document", () => {
   beforeAll(async () => {
     ({ app } = await openService());
     document = (await app.inject("/openapi.json")).json<Document>();
-    ajv = new Ajv2020({ strict: true, allErrors: true, allowUnionTypes: true, strictRequired: false, discriminator: true });
+    ajv = new Ajv2020({
+      strict: true,
+      allErrors: true,
+      allowUnionTypes: true,
+      strictRequired: false,
+      discriminator: true,
+    });
     ajvFormats.default(ajv);
     ajv.addFormat("conductor-size", true);
     // The document as a whole is known by one name, so that references inside it are found.
@@ -54,7 +60,10 @@ describe("the OpenAPI document", () => {
 
   /** A validator for a place in the document. */
   function at(...steps: readonly string[]): ValidateFunction {
-    const pointer = steps.map((step) => step.replaceAll("~", "~0").replaceAll("/", "~1")).map(encodeURIComponent).join("/");
+    const pointer = steps
+      .map((step) => step.replaceAll("~", "~0").replaceAll("/", "~1"))
+      .map(encodeURIComponent)
+      .join("/");
     const known = validators.get(pointer) ?? ajv.compile({ $ref: `openapi#/${pointer}` });
     validators.set(pointer, known);
     return known;
@@ -136,18 +145,30 @@ describe("the OpenAPI document", () => {
       expect(examples.length).toBeGreaterThan(0);
       for (const example of examples) {
         expectValid(at("components", "schemas", name), example);
-        const answer = await app.inject({ method: method.toUpperCase() as "POST", url: path, payload: example as object });
+        const answer = await app.inject({
+          method: method.toUpperCase() as "POST",
+          url: path,
+          payload: example as object,
+        });
         expect(answer.statusCode).toBeLessThan(300);
       }
     }
   });
 
   describe("describes every answer exactly", () => {
-    async function expectDescribed(method: "GET" | "POST", path: string, url: string, payload?: object): Promise<unknown> {
+    async function expectDescribed(
+      method: "GET" | "POST",
+      path: string,
+      url: string,
+      payload?: object,
+    ): Promise<unknown> {
       const answer = await app.inject({ method, url, ...(payload === undefined ? {} : { payload }) });
       const family = answer.statusCode < 300 ? String(answer.statusCode) : `${String(answer.statusCode)[0]}XX`;
       const type = String(answer.headers["content-type"]).split(";")[0] ?? "";
-      expectValid(at("paths", path, method.toLowerCase(), "responses", family, "content", type, "schema"), answer.json());
+      expectValid(
+        at("paths", path, method.toLowerCase(), "responses", family, "content", type, "schema"),
+        answer.json(),
+      );
       return answer.json();
     }
 

@@ -74,19 +74,23 @@ describe("the list of problem codes", () => {
     expect(listed.map(({ code }) => code).sort()).toEqual(Object.keys(RAISED).sort());
   });
 
-  it.each(Object.entries(RAISED))("%s is raised, with its own status and address", { timeout: 60_000 }, async (code, ask) => {
-    const { statusCode, body } = await ask({ app });
-    const problem = JSON.parse(body) as { code: string; status: number; type: string; detail: string; title: string };
-    expect(problem.code).toBe(code);
-    const kind = listed.find((one) => one.code === code);
-    expect({ statusCode, status: problem.status, type: problem.type }).toEqual({
-      statusCode: kind?.status,
-      status: kind?.status,
-      type: kind?.type,
-    });
-    expect(problem.detail).not.toBe("");
-    expect((await app.inject(problem.type)).json()).toEqual(kind);
-  });
+  it.each(Object.entries(RAISED))(
+    "%s is raised, with its own status and address",
+    { timeout: 60_000 },
+    async (code, ask) => {
+      const { statusCode, body } = await ask({ app });
+      const problem = JSON.parse(body) as { code: string; status: number; type: string; detail: string; title: string };
+      expect(problem.code).toBe(code);
+      const kind = listed.find((one) => one.code === code);
+      expect({ statusCode, status: problem.status, type: problem.type }).toEqual({
+        statusCode: kind?.status,
+        status: kind?.status,
+        type: kind?.type,
+      });
+      expect(problem.detail).not.toBe("");
+      expect((await app.inject(problem.type)).json()).toEqual(kind);
+    },
+  );
 
   it("is the list of docs/errors.md, word for word", () => {
     const page = readFileSync(new URL("../../docs/errors.md", import.meta.url), "utf8");

@@ -517,7 +517,7 @@ describe("a request that is wrong", () => {
   });
 
   it.each([
-    ...REFUSED.map(({ body, ...rest }) => ({ ...rest, text: JSON.stringify(body) as string | Buffer })),
+    ...REFUSED.map(({ body, ...rest }) => ({ ...rest, text: JSON.stringify(body) })),
     ...AS_TEXT,
   ])(
     "$what is refused with $status $code at $pointer, and nothing is stored",

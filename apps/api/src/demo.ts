@@ -4,7 +4,7 @@
  */
 import { randomUUID } from "node:crypto";
 import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { demoCatalogue, larkfenJob, larkfenOpenJob } from "@landfast/data";
 import type { ConnectorSchedule, Job } from "@landfast/rules";
@@ -36,7 +36,7 @@ for (const [file, form] of FORMS) {
   const { body } = await app.inject({ url: `/v1/jobs/${offered.id}/schedule`, headers: { accept: form } });
   const path = join(FOLDER, file);
   writeFileSync(path, body);
-  process.stdout.write(`  ${path}\n`);
+  process.stdout.write(`  ${relative(process.cwd(), path)}\n`);
 }
 await app.close();
 store.close();

@@ -1,7 +1,7 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import { stringify } from "csv-stringify/sync";
 import { neutralCell } from "./neutral-cell.js";
-import { connectorText, preparationPhrases, toolText } from "./schedule-words.js";
+import { basisText, connectorText, toolText } from "./schedule-words.js";
 
 type Cell = string | number;
 type ColumnValue = (row: ScheduleRow, torque: ScheduleRow["torque"][number] | undefined) => Cell | null;
@@ -15,7 +15,7 @@ const COLUMNS: Readonly<Record<string, ColumnValue>> = {
   function: (row) => row.function,
   role: ({ role }) => role,
   joints: ({ quantity }) => quantity,
-  edition: ({ basis }) => `${basis.ruleSet} ${basis.edition}`,
+  edition: ({ basis }) => basisText(basis),
   conductors: ({ conductors }) => conductors.join(" + "),
   connector: (row) => connectorText(row),
   connectorDescription: ({ connector }) => connector?.description ?? null,
@@ -36,7 +36,8 @@ const COLUMNS: Readonly<Record<string, ColumnValue>> = {
   drive: (_row, torque) => torque?.drive ?? null,
   stripLengths: ({ stripLengths }) =>
     stripLengths.map(({ opening, length }) => `${opening}: ${length ?? "see instructions"}`).join("; "),
-  preparation: (row) => preparationPhrases({ ...row, stripLengths: [], tooling: null }).join("; "),
+  brush: ({ preparation }) => preparation?.brush ?? null,
+  compound: ({ preparation }) => preparation?.compound ?? null,
   tool: ({ tooling }) => (tooling === null ? null : toolText(tooling)),
   conditions: ({ conditions }) => conditions.join(" "),
   dutiesOnSite: ({ dutiesOnSite }) => dutiesOnSite.join(" "),
@@ -58,5 +59,5 @@ export function scheduleCsv({ rows }: ConnectorSchedule): string {
       }),
     ),
   );
-  return stringify([Object.keys(COLUMNS), ...lines], { record_delimiter: "windows" });
+  return stringify([Object.keys(COLUMNS), ...lines], { record_delimiter: "windows", quoted_match: /[\r\n]/ });
 }

@@ -1,5 +1,6 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
+  basisText,
   connectorWithQuantity,
   countsText,
   factName,
@@ -29,7 +30,7 @@ export function scheduleHtml(schedule: ConnectorSchedule): string {
 <body>
 <h1>Connector schedule</h1>
 <p class="job">${schedule.job}</p>
-<p>${schedule.basis.ruleSet.toUpperCase()} ${schedule.basis.edition}, rules ${schedule.rulesVersion}. ${countsText(schedule)}.</p>
+<p>${basisText(schedule.basis)}, rules ${schedule.rulesVersion}. ${countsText(schedule)}.</p>
 <p class="caution">${schedule.caution}</p>
 ${areas}
 ${rejections(schedule)}

@@ -1,5 +1,6 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
+  basisText,
   connectorWithQuantity,
   countsText,
   factName,
@@ -15,53 +16,61 @@ import { type Column, paragraph, tableLines, wrap } from "./text-layout.js";
 export const PAGE_WIDTH = 120;
 
 const COLUMNS: readonly Column[] = [
-  { head: "Mark", width: 8 },
-  { head: "Joint", width: 12 },
-  { head: "Conductors", width: 21 },
-  { head: "Connector", width: 24 },
-  { head: "Verdict", width: 11 },
-  { head: "Torque and its source", width: 20 },
-  { head: "Preparation, tool", width: 12 },
+  { head: "Mark", width: 9 },
+  { head: "Joint", width: 24 },
+  { head: "Conductors", width: 36 },
+  { head: "Connector", width: 23 },
+  { head: "Verdict", width: 20 },
 ];
+
+/** Where the lines under a row begin: below its second column. */
+const UNDER = 11;
 
 /** A stored schedule as plain text of at most 120 columns, areas one after another. */
 export function scheduleText(schedule: ConnectorSchedule): string {
   const lines = [
     `Connector schedule: ${schedule.job}`,
-    `${schedule.basis.ruleSet.toUpperCase()} ${schedule.basis.edition}, rules ${schedule.rulesVersion}. ${countsText(schedule)}.`,
+    `${basisText(schedule.basis)}, rules ${schedule.rulesVersion}. ${countsText(schedule)}.`,
   ];
   for (const [area, rows] of rowsByArea(schedule.rows)) {
     lines.push("", area, "=".repeat(Math.min(area.length, PAGE_WIDTH)));
-    lines.push(...tableLines(COLUMNS, rows.map(cellsOf)));
+    lines.push(...tableLines(COLUMNS, []));
+    for (const row of rows) lines.push(...rowLines(row));
   }
   lines.push(...rejections(schedule), ...openQuestions(schedule), ...totals(schedule));
   lines.push("", `${countsText(schedule)}.`, ...wrap(schedule.caution, PAGE_WIDTH));
   return `${lines.flatMap((line) => (line.length > PAGE_WIDTH ? wrap(line, PAGE_WIDTH) : [line])).join("\n")}\n`;
 }
 
-function cellsOf(row: ScheduleRow): readonly string[] {
-  return [
-    row.mark,
-    `${row.quantity} x ${row.role} ${row.function}${row.equipmentTag === null ? "" : ` at ${row.equipmentTag}`}`,
-    row.conductors.join("\n"),
-    connectorWithQuantity(row),
-    VERDICT_WORDS[row.verdict],
-    row.torque.map((torque) => `${torque.at}: ${torqueText(torque)}${sourceOf(torque)}`).join("\n"),
-    briefPreparation(row),
-  ];
+/**
+ * The row itself, and under it how the joint is made: each thing that is tightened, preparation and tool,
+ * and what the acceptance hangs on.
+ */
+function rowLines(row: ScheduleRow): readonly string[] {
+  const [, , ...cells] = tableLines(COLUMNS, [
+    [
+      row.mark,
+      `${row.quantity} x ${row.role} ${row.function}${row.equipmentTag === null ? "" : ` at ${row.equipmentTag}`}`,
+      row.conductors.join("\n"),
+      connectorWithQuantity(row),
+      isSettled(row) ? VERDICT_WORDS[row.verdict] : `${VERDICT_WORDS[row.verdict]}: ${row.deciding.rule}`,
+    ],
+  ]);
+  const making = [
+    ...row.torque.map((torque) => `${torque.at}: ${torqueText(torque)}${sourceOf(torque)}`),
+    preparationPhrases(row).join("; "),
+    ...row.conditions.map((condition) => `if: ${condition}`),
+  ].filter((line) => line !== "");
+  return [...cells, ...making.flatMap((line) => paragraph(line, PAGE_WIDTH, UNDER, UNDER + 2))];
+}
+
+function isSettled({ verdict }: ScheduleRow): boolean {
+  return verdict === "accept" || verdict === "accept-with-conditions";
 }
 
 function sourceOf({ level, source }: ScheduleRow["torque"][number]): string {
-  return level === null ? "" : ` (${levelText(level)}${level === "code-table" ? `, ${source}` : ""})`;
-}
-
-/** What to do, without the reasons: those are in the other documents. */
-function briefPreparation(row: ScheduleRow): string {
-  return preparationPhrases(row)
-    .map((phrase) =>
-      phrase.startsWith("brush ") || phrase.startsWith("compound ") ? (phrase.split(":")[0] ?? "") : phrase,
-    )
-    .join("\n");
+  if (level === null) return "";
+  return level === "code-table" || level === "trade-practice" ? ` [${source}]` : ` [${levelText(level)}]`;
 }
 
 function section(title: string, lines: readonly string[]): readonly string[] {

@@ -1,4 +1,4 @@
-import type { ConnectorSchedule, ScheduleRow, Verdict } from "@landfast/rules";
+import type { Basis, ConnectorSchedule, ScheduleRow, Verdict } from "@landfast/rules";
 
 /** The verdict as a person says it. */
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -10,18 +10,18 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
 
 type RowTorque = ScheduleRow["torque"][number];
 
-/** "275 lbf-in, 22.9 lbf-ft, 31.1 N-m", or how it is done instead. */
+/** "275 lbf-in / 22.9 lbf-ft / 31.1 N-m", or how it is done instead. */
 export function torqueText(torque: RowTorque): string {
   if (torque.lbfIn === null || torque.lbfFt === null || torque.newtonMetre === null)
     return METHOD_WORDS[torque.method] ?? torque.method;
-  return `${torque.lbfIn} lbf-in, ${torque.lbfFt} lbf-ft, ${torque.newtonMetre} N-m`;
+  return `${torque.lbfIn} lbf-in / ${torque.lbfFt} lbf-ft / ${torque.newtonMetre} N-m`;
 }
 
 const METHOD_WORDS: Readonly<Record<string, string>> = {
   torque: "torque: see its instructions",
   "breakaway-head": "until the head breaks away",
   "by-hand": "by hand, as its instructions say",
-  crimp: "crimp with the tool and die of its instructions",
+  crimp: "crimp",
   weld: "weld",
   spring: "spring, nothing to tighten",
   "see-instructions": "see the connector's instructions",
@@ -46,21 +46,44 @@ export function connectorWithQuantity(row: ScheduleRow): string {
   return connector.quantity === 0 ? connectorText(row) : `${connector.quantity} x ${connectorText(row)}`;
 }
 
-/** Brush, compound, strip lengths, tool and die, each in its own phrase. */
-export function preparationPhrases(row: ScheduleRow): readonly string[] {
-  const phrases: string[] = [];
-  for (const { opening, length } of row.stripLengths)
-    phrases.push(`strip ${opening}: ${length ?? "as its instructions say"}`);
-  if (row.preparation !== null) phrases.push(`brush ${row.preparation.brush}`, `compound ${row.preparation.compound}`);
-  if (row.tooling !== null) phrases.push(toolText(row.tooling));
-  return phrases;
+/** The publication that the rules follow: "NFPA 70-2023". */
+export function basisText({ ruleSet, edition }: Basis): string {
+  return `${PUBLICATIONS[ruleSet]}-${edition}`;
 }
 
-/** "hex crimp tool, die D-4, 2 crimps". */
+const PUBLICATIONS: Readonly<Record<Basis["ruleSet"], string>> = { nfpa70: "NFPA 70" };
+
+/** Strip lengths, brush, compound, tool and die, each in its own phrase, without the reasons. */
+export function preparationPhrases({ stripLengths, preparation, tooling }: ScheduleRow): readonly string[] {
+  const phrases = stripLengths.map(({ opening, length }) => `strip ${opening} ${length ?? "as its instructions say"}`);
+  if (preparation !== null) {
+    if (headOf(preparation.brush) === "yes") phrases.push("brush");
+    const compound = headOf(preparation.compound);
+    phrases.push(COMPOUND_WORDS[compound] ?? `compound ${compound}`);
+  }
+  if (tooling !== null) phrases.push(toolText(tooling));
+  return phrases.filter((phrase) => phrase !== "");
+}
+
+const COMPOUND_WORDS: Readonly<Record<string, string>> = {
+  required: "apply compound",
+  "pre-filled": "compound is pre-filled",
+  "per-instructions": "compound as its instructions say",
+  "not-needed": "",
+};
+
+/** What stands before the reason: "yes" of "yes: aluminum". */
+function headOf(text: string): string {
+  const end = text.indexOf(":");
+  return end === -1 ? text : text.slice(0, end);
+}
+
+/** "hydraulic press, die D-4, 2 crimps". */
 export function toolText({ tool, die, crimps }: NonNullable<ScheduleRow["tooling"]>): string {
-  return [tool, die === undefined ? "" : `die ${die}`, crimps === undefined ? "" : `${crimps} crimps`]
-    .filter((part) => part !== "")
-    .join(", ");
+  const parts = [tool];
+  if (die !== undefined) parts.push(`die ${die}`);
+  if (crimps !== undefined) parts.push(crimps === 1 ? "1 crimp" : `${crimps} crimps`);
+  return parts.join(", ");
 }
 
 /** Rows by area, areas in the order in which they first come. */

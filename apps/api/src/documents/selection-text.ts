@@ -34,7 +34,7 @@ export function selectionText(schedule: ConnectorSchedule): string {
   for (const { mark, deciding, selection } of unsettled) {
     lines.push(...paragraph(`${mark}  ${deciding.rule}: ${deciding.sentence}`, PAGE_WIDTH, 2, 11));
     for (const { partNumber, fix } of selection?.nearestMisses.slice(0, 1) ?? [])
-      lines.push(...paragraph(`nearest: ${partNumber}; it would take ${fix}`, PAGE_WIDTH, 11));
+      lines.push(...paragraph(`nearest: ${partNumber}; put right: ${fix}`, PAGE_WIDTH, 11));
   }
   return `${lines.join("\n")}\n`;
 }
