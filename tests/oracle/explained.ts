@@ -29,7 +29,7 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
     about: ["terminal-temperature", "device-protection"],
     because:
       "the library takes 60 C for a conductor up to 1 AWG on an unmarked terminal, the oracle goes by the terminal's range",
-    perThousand: 0.5,
+    perThousand: 1,
   },
   {
     library: "reject",

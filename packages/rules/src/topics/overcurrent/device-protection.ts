@@ -85,10 +85,7 @@ export const deviceProtection: Rule = {
     const { joint } = subject;
     if (joint.role !== "phase") return notApplicable(ID, "only a phase conductor is protected by a device in its line");
     if (!joint.conductors.some(isBuildingWire))
-      return notApplicable(
-        ID,
-        "leads of listed equipment and fixture wire are not sized from the building-wire table",
-      );
+      return notApplicable(ID, "leads of listed equipment and fixture wire are not sized from the building-wire table");
     const protection = joint.circuit?.protection;
     const worksheet = new Worksheet();
     if (protection === undefined)
