@@ -10,6 +10,7 @@ import {
   jointFinding,
   jointUnder,
   judgeJoint,
+  judgeToFirstFailure,
 } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
 import type { Candidate, NearestMiss, Selection } from "./selection.js";
@@ -52,7 +53,8 @@ export function selectConnectorsUnder(
   edition: Edition,
 ): SelectedConnector {
   const inForce = jointUnder(joint, basis);
-  const judged = catalogue.map((item) => judge(inForce, basis, item, edition));
+  // Most of a catalogue fails early: one failure keeps an item out. How near it came is asked only when nothing fits.
+  const judged = catalogue.map((item) => judge(inForce, basis, item, edition, judgeToFirstFailure));
   const candidates = judged.filter(({ outcome }) => isAccepted(outcome)).sort(byRank);
   const excluded = countByFirstFailure(judged);
   const [best, ...others] = candidates;
@@ -68,7 +70,8 @@ export function selectConnectorsUnder(
       finding: jointFinding(best.question, best.outcome, edition),
     };
   const misses = judged
-    .filter(({ item, outcome }) => item.functions.includes(joint.function) && outcome.verdict !== "accept")
+    .filter(({ item }) => item.functions.includes(joint.function))
+    .map((miss) => (miss.failures === 0 ? miss : judge(inForce, basis, miss.item, edition, judgeJoint)))
     .sort(byNearness);
   const asking = misses.filter(({ outcome }) => outcome.verdict === "needs-information");
   const nearest = asking[0] ?? misses[0];
@@ -92,9 +95,15 @@ export function selectConnectorsUnder(
   };
 }
 
-function judge(joint: Joint, basis: Basis, item: CatalogueItem, edition: Edition): Judged {
+function judge(
+  joint: Joint,
+  basis: Basis,
+  item: CatalogueItem,
+  edition: Edition,
+  judging: (question: JointQuestion, edition: Edition) => JointOutcome,
+): Judged {
   const question: JointQuestion = { joint, basis, connector: item, origin: "catalogue" };
-  const outcome = judgeJoint(question, edition);
+  const outcome = judging(question, edition);
   let conditions = 0;
   let failures = 0;
   let questions = 0;
