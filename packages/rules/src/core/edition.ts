@@ -9,11 +9,15 @@ import type { Table } from "./table.js";
 /** Tables the rules and calculations read. */
 export interface EditionTables {
   readonly ampacityRaceway: Table;
+  readonly ampacityFreeAir: Table;
+  readonly ambientCorrection30c: Table;
   readonly smallConductor: Table;
   readonly standardRatings: Table;
   readonly equipmentGround: Table;
   readonly electrodeConductorCopperService: Table;
   readonly electrodeConductorAluminumService: Table;
+  readonly bondingJumperCopperSupply: Table;
+  readonly bondingJumperAluminumSupply: Table;
   readonly bendingSide: Table;
   readonly bendingSideCompact: Table;
   readonly bendingOpposite: Table;
@@ -124,6 +128,26 @@ export interface EditionClauses {
   readonly motorOverload: Citation;
   readonly motorShortCircuitDevice: Citation;
   readonly motorTerminals: Citation;
+  readonly branchCircuitLoad: Citation;
+  readonly branchCircuitDevice: Citation;
+  readonly feederDevice: Citation;
+  readonly wholeAmperes: Citation;
+  readonly conductorTemperature: Citation;
+  readonly roof: Citation;
+  readonly shortRaceway: Citation;
+  readonly neutralsCounted: Citation;
+  readonly groundsNotCounted: Citation;
+  readonly nonmetallicCable: Citation;
+  readonly tapProtection: Citation;
+  readonly tapToTransformer: Citation;
+  readonly tapInHighBay: Citation;
+  readonly transformerSecondary: Citation;
+  readonly secondaryTo10ft: Citation;
+  readonly secondaryTo25ft: Citation;
+  readonly bondingJumperInRaceways: Citation;
+  readonly equipmentBondingJumper: Citation;
+  readonly electrodeConductorToRing: Citation;
+  readonly dwellingService: Citation;
 }
 
 /** When connectors on service conductors must carry the line-side mark. */
@@ -152,6 +176,12 @@ export interface BoxFillCounting {
   readonly terminalBlockAllowance: number;
 }
 
+/** How the conductors of a dwelling's single-phase service or main feeder are sized. */
+export interface DwellingServiceSizing {
+  /** Sizes printed by rating; null where the edition gives the share of the rating only. */
+  readonly table: Table | null;
+}
+
 export interface Edition {
   readonly ruleSet: Basis["ruleSet"];
   readonly edition: Basis["edition"];
@@ -162,4 +192,5 @@ export interface Edition {
   /** Copper and copper-clad aluminum count as unlike metals when they touch. */
   readonly copperCladUnlikeCopper: boolean;
   readonly boxFill: BoxFillCounting;
+  readonly dwellingService: DwellingServiceSizing;
 }

@@ -48,9 +48,10 @@ export interface Rule {
   readonly check: (subject: JointSubject, edition: Edition) => CheckFinding | NotApplicable;
 }
 
-const NO_DUTIES: readonly Duty[] = Object.freeze([]);
+/** No conditions: for a pass that hangs on nothing. */
+export const NO_CONDITIONS: readonly Duty[] = Object.freeze([]);
 const NO_FACTS: readonly MissingFact[] = Object.freeze([]);
-const NO_ADVICE: readonly string[] = Object.freeze([]);
+export const NO_ADVICE: readonly string[] = Object.freeze([]);
 
 /** The rule has nothing to say here. */
 export function notApplicable(rule: string, because: string): NotApplicable {
@@ -70,6 +71,30 @@ export interface FindingText {
 /** Closes a worksheet whose last step is a comparison or a conclusion of "pass" or "fail". */
 export function settled(rule: string, worksheet: Worksheet, text: FindingText): CheckFinding {
   return finding(rule, outcomeOf(worksheet), worksheet, text, NO_FACTS);
+}
+
+/** What the findings of one rule have in common. */
+export type CommonText = Pick<FindingText, "cite" | "required"> & { readonly offered?: string };
+
+/**
+ * The same, from what a rule's findings have in common and what is this one's own; its own comes first.
+ * Two arguments, because spreading one object into another costs more than the rule's whole work on the runtime in use.
+ */
+export function settledFrom(
+  rule: string,
+  worksheet: Worksheet,
+  common: CommonText,
+  own: Partial<FindingText> & Pick<FindingText, "sentence">,
+): CheckFinding {
+  return settled(rule, worksheet, {
+    sentence: own.sentence,
+    cite: own.cite ?? common.cite,
+    required: own.required ?? common.required,
+    offered: own.offered ?? common.offered ?? "not known",
+    conditions: own.conditions ?? NO_CONDITIONS,
+    advice: own.advice ?? NO_ADVICE,
+    fix: own.fix ?? "",
+  });
 }
 
 /** Closes a worksheet at a fact that is not known: asks for it by name. */
@@ -110,7 +135,7 @@ function finding(
     required: text.required,
     offered: text.offered,
     steps: worksheet.steps,
-    conditions: outcome === "pass" ? (text.conditions ?? NO_DUTIES) : NO_DUTIES,
+    conditions: outcome === "pass" ? (text.conditions ?? NO_CONDITIONS) : NO_CONDITIONS,
     missing,
     advice: text.advice ?? NO_ADVICE,
     fix: outcome === "fail" ? (text.fix ?? "") : "",

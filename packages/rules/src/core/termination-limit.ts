@@ -84,9 +84,9 @@ export interface ConductorLimit {
   readonly lowA: number;
   readonly highA: number;
   /** Why the table says nothing at all about this conductor: 5 AWG, 35 mm2, 14 AWG aluminum. */
-  readonly outsideTable?: string;
+  readonly outsideTable: string | undefined;
   /** Why the insulation may not be used in this place. */
-  readonly unfit?: string;
+  readonly unfit: string | undefined;
 }
 
 /** Which of the two possible limits is written out. */
@@ -115,7 +115,10 @@ export function conductorLimit(subject: JointSubject, group: number, edition: Ed
     highC = Math.min(highC, source.highC);
   }
   const sets = subject.joint.circuit?.sets ?? 1;
-  const base = {
+  const unfit = sources.find((source) => source.basis === "unfit");
+  const column = temperatureColumn(highC);
+  const cell = column === undefined ? undefined : ampacityCell(edition, conductor.metal, conductor.size, column);
+  return {
     group,
     conductor,
     sets,
@@ -124,12 +127,9 @@ export function conductorLimit(subject: JointSubject, group: number, edition: Ed
     highC,
     lowA: carried(edition, conductor, sets, lowC),
     highA: carried(edition, conductor, sets, highC),
+    unfit: unfit?.because,
+    outsideTable: unfit === undefined && cell !== undefined && isRefused(cell) ? cell.detail : undefined,
   };
-  const unfit = sources.find((source) => source.basis === "unfit");
-  if (unfit !== undefined) return { ...base, unfit: unfit.because };
-  const column = temperatureColumn(highC);
-  const cell = column === undefined ? undefined : ampacityCell(edition, conductor.metal, conductor.size, column);
-  return cell !== undefined && isRefused(cell) ? { ...base, outsideTable: cell.detail } : base;
 }
 
 /** How a requirement stands that more ampacity can only help. */

@@ -11,6 +11,12 @@ export interface MovedLocators {
   readonly insulationTypes: string;
   readonly smallConductors: string;
   readonly bareConductors: string;
+  readonly conductorTemperature: string;
+  readonly roof: string;
+  readonly shortRaceway: string;
+  readonly neutralsCounted: string;
+  readonly groundsNotCounted: string;
+  readonly dwellingService: string;
 }
 
 /** The clauses of one edition; locators from the edition map in data/published (seen where it says so, else from memory). */
@@ -98,5 +104,25 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     motorOverload: at("430.32(A)(1)"),
     motorShortCircuitDevice: at("430.52"),
     motorTerminals: at("110.14(C)(1)(a)(4)"),
+    branchCircuitLoad: at("210.19(A)(1)"),
+    branchCircuitDevice: at("210.20(A)"),
+    feederDevice: at("215.3"),
+    wholeAmperes: at("220.5(B)"),
+    conductorTemperature: at(moved.conductorTemperature),
+    roof: at(moved.roof),
+    shortRaceway: at(moved.shortRaceway),
+    neutralsCounted: at(moved.neutralsCounted),
+    groundsNotCounted: at(moved.groundsNotCounted),
+    nonmetallicCable: at("334.80"),
+    tapProtection: at("240.4(E)"),
+    tapToTransformer: at("240.21(B)(3)"),
+    tapInHighBay: at("240.21(B)(4)"),
+    transformerSecondary: at("240.21(C)"),
+    secondaryTo10ft: at("240.21(C)(2)"),
+    secondaryTo25ft: at("240.21(C)(6)"),
+    bondingJumperInRaceways: at("250.102(C)(2)"),
+    equipmentBondingJumper: at("250.102(D)"),
+    electrodeConductorToRing: at("250.66(C)"),
+    dwellingService: at(moved.dwellingService),
   });
 }

@@ -58,14 +58,16 @@ export function sampleJoint(change: Partial<Joint> = {}): Joint {
 export function sampleSubject(joint: Joint = sampleJoint(), connector: Connector = sampleConnector()): JointSubject {
   const openings = connector.openings;
   const landings: Landing[] = openings
-    .map((opening, openingIndex): Landing => ({
-      openingIndex,
-      opening,
-      instance: 1,
-      conductors: joint.conductors
-        .map((conductor, group) => ({ group, conductor, count: conductor.count }))
-        .filter(({ group }) => openings.length === 1 || group === openingIndex),
-    }))
+    .map(
+      (opening, openingIndex): Landing => ({
+        openingIndex,
+        opening,
+        instance: 1,
+        conductors: joint.conductors
+          .map((conductor, group) => ({ group, conductor, count: conductor.count }))
+          .filter(({ group }) => openings.length === 1 || group === openingIndex),
+      }),
+    )
     .filter((landing) => landing.conductors.length > 0);
   return { joint, connector, origin: "connector", landings };
 }

@@ -3,7 +3,15 @@ import type { ConnectorFamily, Electrode, GroundingListing } from "../../core/co
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import {
+  asking,
+  type JointSubject,
+  NO_CONDITIONS,
+  notApplicable,
+  type Rule,
+  settled,
+  settledFrom,
+} from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "electrode-connection";
@@ -102,8 +110,7 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
     );
   if (electrode === undefined) {
     worksheet.conclude("the part is listed for an electrode", "fail", [listed], "it is listed for none", cite);
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The part is ${listedText(grounding)}.`,
       fix: "a clamp or weld listed for the electrode",
     });
@@ -120,8 +127,7 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
       text,
     );
   if (!covered)
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The part is ${listedText(grounding)}, not for ${ELECTRODE_TEXT[electrode]}.`,
       fix: `a clamp or weld ${required}`,
     });
@@ -132,7 +138,8 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
       `${origin}/grounding/conductorsPerClamp`,
       `There are ${String(counted)} conductors, and how many the clamp is listed for is not known.`,
       {
-        ...text,
+        cite,
+        offered: text.offered,
         required: `listed for ${String(counted)} conductors`,
       },
     );
@@ -144,10 +151,9 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
     "listed for the electrode and for the conductors in it",
     cite,
   );
-  return settled(ID, worksheet, {
-    ...text,
+  return settledFrom(ID, worksheet, text, {
     sentence: `The part is ${listedText(grounding)} and holds ${counted === 1 ? "one conductor" : `${String(counted)} conductors, as it is listed to`}.`,
-    ...(inEarth(joint) ? { conditions: INSPECT_BEFORE_COVER } : {}),
+    conditions: inEarth(joint) ? INSPECT_BEFORE_COVER : NO_CONDITIONS,
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Connector, Construction } from "../../core/connector.js";
-import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, NO_ADVICE, notApplicable, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "electrode-splice";
@@ -43,18 +43,16 @@ export const electrodeSplice: Rule = {
     const text = { cite, required: REQUIRED, offered: offeredText(connector) };
     if (connector.construction === "weld") {
       worksheet.conclude("the splice is allowed", "pass", [construction], "a weld cannot be undone", cite);
-      return settled(ID, worksheet, {
-        ...text,
+      return settledFrom(ID, worksheet, text, {
         sentence: "The electrode conductor is joined by a weld, which is allowed.",
       });
     }
     if (connector.construction !== "compression") {
       worksheet.conclude("the splice is allowed", "fail", [construction], "such a connector can be undone", cite);
-      return settled(ID, worksheet, {
-        ...text,
+      return settledFrom(ID, worksheet, text, {
         sentence: `The electrode conductor is joined by a ${CONSTRUCTION_TEXT[connector.construction]}, which can be undone.`,
         fix: `${REQUIRED}; or one unspliced length`,
-        ...(joint.function === "tap" ? { advice: TAP_ADVICE } : {}),
+        advice: joint.function === "tap" ? TAP_ADVICE : NO_ADVICE,
       });
     }
     const { grounding } = connector;
@@ -80,8 +78,7 @@ export const electrodeSplice: Rule = {
         : "it is not listed as grounding and bonding equipment",
       cite,
     );
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: grounding.listed
         ? "The electrode conductor is joined by compression listed as grounding and bonding equipment, which is allowed."
         : "The compression connector is not listed as grounding and bonding equipment, so it may not join an electrode conductor.",

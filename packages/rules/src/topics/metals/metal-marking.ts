@@ -3,7 +3,7 @@ import { conductorWords, listWords, metalWords } from "../../core/conductor-word
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
 import { DEVICE_MARK, readMarking } from "../../core/marked-metals.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, notApplicable, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { isWiringDevice } from "./wiring-device.js";
 
@@ -60,8 +60,7 @@ export const metalMarking: Rule = {
       }
       const given = worksheet.given("metal of the conductor", conductor.metal, `joint/conductors/${group}/metal`);
       if (!worksheet.compare("the mark names the metal of the conductor", given, "in", reading.step, text.cite))
-        return settled(ID, worksheet, {
-          ...text,
+        return settledFrom(ID, worksheet, text, {
           sentence: `The connector ${reading.words}, so it is for ${listWords(reading.metals.map(metalWords))} only; ${conductorWords(conductor)} may not be joined with it.`,
           cite: connector.metalMarking === "unmarked" ? edition.clauses.listedConnectors : text.cite,
           fix: fixFor(conductor.metal),
@@ -75,8 +74,7 @@ export const metalMarking: Rule = {
         "Whether this wiring device without a mark takes copper-clad aluminum is not known.",
         text,
       );
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The connector ${reading.words}, which covers ${metalsWords(subject)}.`,
     });
   },
@@ -122,8 +120,7 @@ function onDevice(subject: JointSubject, edition: Edition, worksheet: Worksheet)
   if (marked)
     return small
       ? undefined
-      : settled(ID, worksheet, {
-          ...text,
+      : settledFrom(ID, worksheet, text, {
           sentence: `The mark ${DEVICE_MARK} is for wiring devices of 15 and 20 A; this circuit is of ${protection.ratingA} A.`,
           offered: `${DEVICE_MARK} on a circuit of ${protection.ratingA} A`,
           fix: "a device rated for the circuit and marked for aluminum, or a copper pigtail through a splice listed for both",
@@ -131,8 +128,7 @@ function onDevice(subject: JointSubject, edition: Edition, worksheet: Worksheet)
   if (protection.ratingA > DEVICE_LIMIT_A) return undefined;
   const asked = worksheet.state("mark of such a device on aluminum", DEVICE_MARKS, cite, undefined, [rating]);
   worksheet.compare("the device bears the mark", marking, "in", asked, cite);
-  return settled(ID, worksheet, {
-    ...text,
+  return settledFrom(ID, worksheet, text, {
     sentence: `A wiring device of 15 or 20 A on aluminum must be marked ${DEVICE_MARK}; this one is marked ${text.offered}.`,
     fix: `a device marked ${DEVICE_MARK}, or a copper pigtail through a splice listed for aluminum and copper`,
   });

@@ -5,7 +5,7 @@ import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import { readMarking } from "../../core/marked-metals.js";
 import { positionIn } from "../../core/opening-fit.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, notApplicable, type Rule, settledFrom } from "../../core/rule.js";
 import { areaStep, rangeWords } from "../../core/size-area.js";
 import { Worksheet } from "../../core/worksheet.js";
 
@@ -77,8 +77,7 @@ function inTerminal({ origin }: JointSubject, pin: Pin, terminal: Connector, edi
   // A refusal goes before a question: of size first, then of metal.
   if (nearest !== undefined && taken === undefined) {
     compareSize(worksheet, size, wanted, nearest, cite);
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The pin counts as ${pin.size}; the terminal takes ${offered}.`,
       fix: `an adapter with a pin that the terminal takes, ${offered}`,
     });
@@ -93,8 +92,7 @@ function inTerminal({ origin }: JointSubject, pin: Pin, terminal: Connector, edi
       edition.clauses.terminals,
     )
   )
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The terminal ${marking.words}, so it is for ${listWords(marking.metals.map(metalWords))} only; the pin is of ${metalWords(pin.metal)}.`,
       offered: listWords(marking.metals.map(metalWords)),
       fix: `an adapter with a pin of ${listWords(marking.metals.map(metalWords))}`,
@@ -118,8 +116,7 @@ function inTerminal({ origin }: JointSubject, pin: Pin, terminal: Connector, edi
       text,
     );
   compareSize(worksheet, size, wanted, nearest, cite);
-  return settled(ID, worksheet, {
-    ...text,
+  return settledFrom(ID, worksheet, text, {
     sentence: `The pin counts as ${pin.size} ${metalWords(pin.metal)}, which the terminal takes (${rangeWords(nearest.range)}).`,
     conditions: [pinsApart(edition)],
   });

@@ -206,7 +206,11 @@ function askedOf(
 ): CheckFinding {
   const worksheet = new Worksheet();
   insideStep(worksheet, landing);
-  return asking(ID, worksheet, path, because, { ...text, offered: conductorCount(conductorsIn(landing)) });
+  return asking(ID, worksheet, path, because, {
+    cite: text.cite,
+    required: text.required,
+    offered: conductorCount(conductorsIn(landing)),
+  });
 }
 
 function passed(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding {

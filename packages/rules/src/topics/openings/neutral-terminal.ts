@@ -1,7 +1,15 @@
 import type { ConnectorFamily } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, NotApplicable } from "../../core/finding.js";
-import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
+import {
+  asking,
+  type JointSubject,
+  type Landing,
+  notApplicable,
+  type Rule,
+  settled,
+  settledFrom,
+} from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { conductorCount, conductorsIn, contentWords, insideStep } from "./landed-opening.js";
 import { standAlone } from "./opening-share.js";
@@ -98,8 +106,7 @@ function inParallel(subject: JointSubject, edition: Edition, fullest: Landing): 
     fix: "a terminal for each neutral",
   };
   if (!worksheet.compare("all are in parallel of one circuit", inside, "<=", sets, cite))
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `One opening would hold ${contentWords(fullest)}, more than the circuit has in parallel.`,
     });
   const { conductorsMax } = fullest.opening;
@@ -125,8 +132,7 @@ function inParallel(subject: JointSubject, edition: Edition, fullest: Landing): 
         )
       : given;
   const holds = worksheet.compare("the terminal is identified for so many", inside, "<=", max, cite);
-  return settled(ID, worksheet, {
-    ...text,
+  return settledFrom(ID, worksheet, text, {
     sentence: holds
       ? `The terminal is identified for the ${conductorCount(conductorsIn(fullest))} in parallel of one circuit.`
       : `One opening would hold ${contentWords(fullest)}; it is not identified for so many.`,

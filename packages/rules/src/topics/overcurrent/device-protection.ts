@@ -10,7 +10,7 @@ import {
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { type Cell, cellAt, isRefused, type TableRefusal } from "../../core/table.js";
 import {
   type AskedFact,
@@ -240,7 +240,7 @@ function accept(
     cite: byNextRating ? clauses.nextStandardRating : clauses.ampacityProtection,
     required: `protected at ${amperesText(deviceA)}`,
     offered: amperesText(tightest.lowA),
-    ...(byNextRating ? { conditions: [notForPlugLoads(edition)] } : {}),
+    conditions: byNextRating ? [notForPlugLoads(edition)] : NO_CONDITIONS,
   });
 }
 

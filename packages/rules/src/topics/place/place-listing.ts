@@ -3,7 +3,7 @@ import type { Connector, PlaceListing } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import { type Joint, LOCATIONS, type Location } from "../../core/joint.js";
-import { asking, type JointSubject, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, NO_CONDITIONS, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "place-listing";
@@ -84,7 +84,9 @@ export const placeListing: Rule = {
         "every listing covers a dry place",
         cite,
       );
-      return settled(ID, worksheet, { ...text, sentence: "The place is dry; any listed connector may be used there." });
+      return settledFrom(ID, worksheet, text, {
+        sentence: "The place is dry; any listed connector may be used there.",
+      });
     }
     if (places === undefined || places.length === 0)
       return asking(
@@ -130,12 +132,11 @@ export const placeListing: Rule = {
       covered ? "one of its listings serves this place" : "none of its listings serves this place",
       cite,
     );
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: covered
         ? `The connector is listed for ${listText(places)}, which covers ${PLACE_TEXT[place]}.`
         : `The connector is listed for ${listText(places)} only; the joint is in ${PLACE_TEXT[place]}.`,
-      ...(isCovered(place) ? { conditions: INSPECT_BEFORE_COVER } : {}),
+      conditions: isCovered(place) ? INSPECT_BEFORE_COVER : NO_CONDITIONS,
       fix: fixFor(place),
     });
   },
@@ -159,8 +160,7 @@ function placeNotKnown(subject: JointSubject, worksheet: Worksheet, edition: Edi
       "the listing serves dry, damp, wet, buried and encased joints",
       cite,
     );
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The place is not given, but the listing (${places.join(", ")}) covers every one.`,
       conditions: INSPECT_BEFORE_COVER,
     });

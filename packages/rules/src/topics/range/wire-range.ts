@@ -4,7 +4,7 @@ import type { Opening, SizeRange } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import { type LandedGroup, landedGroups, namesStranding, positionIn, sizeFit } from "../../core/opening-fit.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, notApplicable, type Rule, settled, settledFrom } from "../../core/rule.js";
 import { areaStep, rangeWords } from "../../core/size-area.js";
 import { Worksheet } from "../../core/worksheet.js";
 
@@ -151,8 +151,7 @@ function underScrew({ connector, origin }: JointSubject, edition: Edition, one: 
     );
   const size = areaStep(worksheet, sizeOf(conductor.size), given);
   worksheet.compare("not above the largest size", size, "<=", areaStep(worksheet, BINDING_SCREW_MAX, limit), cite);
-  return settled(ID, worksheet, {
-    ...text,
+  return settledFrom(ID, worksheet, text, {
     sentence: `A binding screw holds ${BINDING_SCREW_MAX.text} or smaller; ${conductorWords(conductor)} is larger.`,
     fix: "a terminal with a pressure plate or lug, or a splice to a smaller conductor",
   });

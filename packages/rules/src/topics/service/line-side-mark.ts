@@ -1,7 +1,7 @@
 import { COMMON_PRACTICE } from "../../core/citation.js";
 import type { Edition, LineSideMark } from "../../core/edition.js";
 import type { CheckFinding, Duty, NotApplicable, Step } from "../../core/finding.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "line-side-mark";
@@ -145,7 +145,7 @@ function marked(subject: JointSubject, worksheet: Worksheet, edition: Edition, s
     cite,
     required: askedText(edition.lineSideMark),
     offered: "marked",
-    ...(edition.lineSideMark.asked === "no" ? {} : { conditions: PHOTOGRAPH_MARK }),
+    conditions: edition.lineSideMark.asked === "no" ? NO_CONDITIONS : PHOTOGRAPH_MARK,
   });
 }
 

@@ -4,7 +4,7 @@ import { compareExact, divide, type Exact, exactOf, multiply } from "../../core/
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { SpaceSection } from "../../core/joint.js";
 import { type Area, squareInches } from "../../core/quantity.js";
-import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "enclosure-fill";
@@ -83,7 +83,7 @@ function judge(space: SpaceSection, worksheet: Worksheet, edition: Edition): Che
     cite,
     required: requiredText(space),
     offered: space.kind === "enclosure" ? `${shares.conductors} / ${shares.together}` : shares.together,
-    ...(space.kind === "enclosure" ? { conditions: [labelDuty(cite)] } : {}),
+    conditions: space.kind === "enclosure" ? [labelDuty(cite)] : NO_CONDITIONS,
     fix: "carry a circuit another way, or make the splice in an adjoining wireway or box",
   });
 }

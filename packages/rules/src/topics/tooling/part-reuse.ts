@@ -1,6 +1,6 @@
 import type { Edition } from "../../core/edition.js";
 import type { Duty } from "../../core/finding.js";
-import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, notApplicable, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "part-reuse";
@@ -38,8 +38,7 @@ export const partReuse: Rule = {
     }
     if (joint.partState === undefined) {
       worksheet.conclude("the part is used for the first time", "pass", [once], "a new part is a duty on site", cite);
-      return settled(ID, worksheet, {
-        ...text,
+      return settledFrom(ID, worksheet, text, {
         sentence: "This connector can be used once only; the state of the part is not given.",
         offered: "not given",
         conditions: [useNewPart(edition)],
@@ -48,8 +47,7 @@ export const partReuse: Rule = {
     const state = worksheet.given("state of the part", joint.partState, "joint/partState");
     const asked = worksheet.state("state that the part must be in", "new", cite, undefined, [once]);
     const holds = worksheet.compare("the part is used for the first time", state, "=", asked, cite);
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: holds
         ? "The connector can be used once only, and a new one is used."
         : "The connector can be used once only, and this one was used before.",

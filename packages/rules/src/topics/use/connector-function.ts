@@ -2,7 +2,7 @@ import type { ConductorRole } from "../../core/conductor.js";
 import type { ConnectorFamily } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
-import { type JointSubject, type Rule, settled } from "../../core/rule.js";
+import { type JointSubject, NO_CONDITIONS, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "connector-function";
@@ -100,7 +100,7 @@ function servesRole(
     required: `a part for ${words}`,
     offered: part.toLowerCase(),
     fix: `a part made for ${words}`,
-    ...(onNeutralBar ? { conditions: [groundsOnNeutralBar(edition)] } : {}),
+    conditions: onNeutralBar ? [groundsOnNeutralBar(edition)] : NO_CONDITIONS,
   });
 }
 

@@ -2,7 +2,7 @@ import type { Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
-import { type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "insulating-cover";
@@ -91,7 +91,7 @@ function completeAsSupplied(subject: JointSubject, edition: Edition, worksheet: 
     cite,
     required: "insulation equal to the conductors'",
     offered: "insulated connector",
-    ...(open ? { conditions: [closeUnused(edition)] } : {}),
+    conditions: open ? [closeUnused(edition)] : NO_CONDITIONS,
   });
 }
 
