@@ -84,6 +84,7 @@ export const ScheduleRow = strict(
     conditions: words,
     dutiesOnSite: words,
     missing: Type.Array(ref(MissingFact)),
+    caveats: Type.Array(Type.String()),
     fix: Type.String(),
     selection: orNull(ref(Selection)),
   },

@@ -48,6 +48,8 @@ export interface ScheduleRow {
   readonly conditions: readonly string[];
   readonly dutiesOnSite: readonly string[];
   readonly missing: readonly MissingFact[];
+  /** Values read that no public text has confirmed yet, and parts that are invented. */
+  readonly caveats: readonly string[];
   readonly fix: string;
   /** Where a connector was chosen, or where the offered one was rejected: what the catalogue has. */
   readonly selection: Selection | null;

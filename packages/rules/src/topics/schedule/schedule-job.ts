@@ -183,6 +183,7 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
     conditions: (finding?.conditions ?? []).map(({ sentence }) => sentence),
     dutiesOnSite: (finding?.dutiesOnSite ?? []).map(({ sentence }) => sentence),
     missing: finding?.missing ?? [],
+    caveats: finding?.caveats ?? [],
     fix: finding?.findings.find((one) => one.outcome === "fail")?.fix ?? "",
     selection,
   };
