@@ -3,6 +3,7 @@ import {
   CALCULATIONS,
   type CalculationName,
   type CalculationQuestions,
+  type ConductorRun,
   calculate,
   EDITIONS,
   type FillConductor,
@@ -45,8 +46,57 @@ const CMIL = {
 const K = { kind: "k-factor", arrangement: "bundled", insulation: "PVC 70 C" } as const;
 const MOTOR = { kind: "squirrel-cage", horsepower: "75", voltageV: 460, build: "ordinary", nameplateA: 90.7 } as const;
 
+const RUN: ConductorRun = {
+  metal: "copper",
+  insulation: "THHN",
+  place: "damp",
+  sets: 2,
+  manner: "raceway",
+  ambient: { value: 104, unit: "degF" },
+  sunlitRoof: "none",
+  grouping: {
+    in: "raceway",
+    conductors: [
+      { kind: "three-phase-four-wire-wye", count: 2, mostlyNonlinear: true },
+      { kind: "spare", count: 1 },
+    ],
+  },
+  supplyEnd: { value: 167, unit: "degF" },
+  loadEnd: "unmarked",
+};
+const ROOF_RUN: ConductorRun = {
+  metal: "aluminum",
+  insulation: "other",
+  sets: 1,
+  manner: "raceway",
+  ambient: c(37.5),
+  sunlitRoof: { aboveRoof: { value: 10, unit: "mm" } },
+  grouping: { in: "metal-wireway", conductors: 12 },
+  loadEnd: c(75),
+};
+const CABLE_RUN: ConductorRun = {
+  ...RUN,
+  insulation: "NM",
+  place: "dry",
+  sets: 1,
+  grouping: { in: "cable", conductors: 2 },
+};
+const RUNS: readonly ConductorRun[] = [
+  RUN,
+  ROOF_RUN,
+  { ...ROOF_RUN, insulation: "XHHW-2", supplyEnd: c(90) },
+  CABLE_RUN,
+  { ...RUN, manner: "free-air", sets: 1, grouping: { in: "apart" } },
+  { ...RUN, grouping: { in: "nipple", length: { value: 600, unit: "mm" }, conductors: 31 } },
+];
+
 /** Questions of every kind, answered, missing and refused alike. */
 const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuestions[Name][] } = {
+  ampacity: RUNS.flatMap((run) => [
+    { size: "2/0 AWG", run },
+    { size: "2/0 AWG", run, circuitRatingA: 150 },
+    { size: "12 AWG", run },
+  ]),
   "bolt-torque": [
     ...BOLT_KINDS.flatMap((bolt) =>
       [true, false].map((lubricated) => ({ table: "both", diameter: "3/4", bolt, lubricated }) as const),

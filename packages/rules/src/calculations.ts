@@ -2,6 +2,7 @@
 import type { Calculation, CalculationFinding } from "./core/calculation.js";
 import type { Basis } from "./core/joint.js";
 import { editionOf } from "./rulesets/editions.js";
+import { type AmpacityQuestion, ampacity } from "./topics/ampacity/ampacity.js";
 import { type BoltTorqueQuestion, boltTorque } from "./topics/bolts/bolt-torque.js";
 import { type BoxFillQuestion, boxFill } from "./topics/boxes/box-fill.js";
 import { type PullBoxQuestion, pullBox } from "./topics/boxes/pull-box.js";
@@ -15,6 +16,7 @@ import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/vol
 
 /** What each calculation is asked. */
 export interface CalculationQuestions {
+  readonly ampacity: AmpacityQuestion;
   readonly "bolt-torque": BoltTorqueQuestion;
   readonly "box-fill": BoxFillQuestion;
   readonly convert: ConversionQuestion;
@@ -32,6 +34,7 @@ export type CalculationName = keyof CalculationQuestions;
 /** Every calculation under its name, in alphabetical order. */
 export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<CalculationQuestions[Name]> } =
   Object.freeze({
+    ampacity,
     "bolt-torque": boltTorque,
     "box-fill": boxFill,
     convert,
@@ -56,6 +59,17 @@ export function calculate<Name extends CalculationName>(
   return CALCULATIONS[name].answer(question, basis, editionOf(basis));
 }
 
+export {
+  COUNTED_CIRCUITS,
+  type ConductorRun,
+  type ConductorsTogether,
+  type CountedCircuit,
+  type CountedCircuitKind,
+  type Grouping,
+  RUN_MANNERS,
+  type RunManner,
+} from "./core/conductor-run.js";
+export type { AmpacityQuestion } from "./topics/ampacity/ampacity.js";
 export {
   BOLT_KINDS,
   BOLT_TABLES,

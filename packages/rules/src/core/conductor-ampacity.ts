@@ -8,7 +8,7 @@
  * Silent here: correction for other surroundings and adjustment for more than three conductors; they lower the
  * ampacity of the run, not the limit at the terminal that the joint rules ask about.
  */
-import type { ConductorGroup, ConductorMetal } from "./conductor.js";
+import type { ConductorGroup, ConductorMetal, Insulation } from "./conductor.js";
 import type { Edition } from "./edition.js";
 import type { Joint, Location } from "./joint.js";
 import { type Cell, cellAt, isRefused, type TableRefusal } from "./table.js";
@@ -33,7 +33,12 @@ export function ampacityCell(
   size: string,
   column: TemperatureColumn,
 ): Cell | TableRefusal {
-  return cellAt(edition.tables.ampacityRaceway, size, metal === "copper" ? COPPER[column] : ALUMINUM[column]);
+  return cellAt(edition.tables.ampacityRaceway, size, ampacityColumn(metal, column));
+}
+
+/** The id of the column of an ampacity table: copper-clad aluminum stands with aluminum. */
+export function ampacityColumn(metal: ConductorMetal, column: TemperatureColumn): string {
+  return metal === "copper" ? COPPER[column] : ALUMINUM[column];
 }
 
 /** Amperes of one conductor; undefined where the table has no cell. */
@@ -56,10 +61,16 @@ export function insulationPlace({ place, equipment }: Joint): InsulationPlace | 
 /** The rating of an insulation type at a place, in degrees Celsius; a refusal where the type has none there. */
 export function insulationCell(
   edition: Edition,
-  conductor: ConductorGroup,
+  conductor: Pick<ConductorGroup, "insulation">,
   place: InsulationPlace,
 ): Cell | TableRefusal {
   return cellAt(edition.tables.insulationTypes, conductor.insulation, place);
+}
+
+/** The rating as a number of degrees Celsius; 0 where the type has none there. */
+export function insulationRatingC(edition: Edition, insulation: Insulation, place: InsulationPlace): number {
+  const cell = insulationCell(edition, { insulation }, place);
+  return isRefused(cell) || typeof cell.value !== "number" ? 0 : cell.value;
 }
 
 /**

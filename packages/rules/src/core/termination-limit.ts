@@ -24,7 +24,6 @@ import {
   insulationPlace,
   temperatureColumn,
 } from "./conductor-ampacity.js";
-import { parseSize } from "./conductor-size.js";
 import type { Construction } from "./connector.js";
 import type { Edition } from "./edition.js";
 import { divide, type Exact, exactOf, multiply, subtract } from "./exact.js";
@@ -33,14 +32,13 @@ import type { Circuit, Joint } from "./joint.js";
 import { celsius, type Temperature } from "./quantity.js";
 import { type JointSubject, settled } from "./rule.js";
 import { type Cell, cellAt, isRefused } from "./table.js";
+import { unmarkedTerminal } from "./unmarked-terminal.js";
 import type { NumberStep, Worksheet } from "./worksheet.js";
 
 /** Lowest and highest rating that terminals, connectors and building wire are made for, in degrees Celsius. */
 const LOWEST_C = 60;
 const HIGHEST_C = 90;
-/** Unmarked terminals: 60 C up to this circuit rating and up to 1 AWG, 75 C above. */
-const UNMARKED_60C_UP_TO_A = 100;
-const UNMARKED_60C_UP_TO_KCMIL = 83.69;
+/** What an unmarked terminal may count as. */
 const UNMARKED_SMALL_C = 60;
 const UNMARKED_LARGE_C = 75;
 /** A pressure connector without a temperature mark. */
@@ -444,42 +442,27 @@ function terminalSource(joint: Joint, conductor: ConductorGroup, edition: Editio
       given,
     };
   }
-  return unmarkedTerminal(joint, conductor, part, path, edition);
+  return unmarkedSource(joint, conductor, part, path, edition);
 }
 
-function unmarkedTerminal(
+function unmarkedSource(
   joint: Joint,
   conductor: ConductorGroup,
   part: "ends" | "terminal",
   path: string,
   { clauses }: Edition,
 ): RatingSource {
-  const assumed = (valueC: number, because: string, cite: Citation): RatingSource => ({
-    part,
-    basis: "assumed",
-    lowC: valueC,
-    highC: valueC,
-    path,
-    because,
-    cite,
-  });
-  const size = parseSize(conductor.size);
-  if (!("problem" in size) && size.areaKcmil <= UNMARKED_60C_UP_TO_KCMIL)
-    return assumed(UNMARKED_SMALL_C, "unmarked terminals count as 60 C for 14 to 1 AWG", clauses.terminalsTo100A);
-  const ratingA = circuitRatingA(joint.circuit);
-  if (ratingA !== undefined && ratingA <= UNMARKED_60C_UP_TO_A)
-    return assumed(
-      UNMARKED_SMALL_C,
-      "unmarked terminals count as 60 C on circuits of 100 A or less",
-      clauses.terminalsTo100A,
-    );
-  // No circuit is rated below its load.
-  if ((ratingA ?? joint.circuit?.loadA ?? 0) > UNMARKED_60C_UP_TO_A)
-    return assumed(
-      UNMARKED_LARGE_C,
-      "unmarked terminals count as 75 C on circuits over 100 A with conductors above 1 AWG",
-      clauses.terminalsOver100A,
-    );
+  const counted = unmarkedTerminal(conductor.size, circuitRatingA(joint.circuit), joint.circuit?.loadA);
+  if (counted !== undefined)
+    return {
+      part,
+      basis: "assumed",
+      lowC: counted.valueC,
+      highC: counted.valueC,
+      path,
+      because: counted.because,
+      cite: clauses[counted.clause],
+    };
   return {
     part,
     basis: "unknown",
