@@ -63,15 +63,25 @@ CREATE TABLE `joints` (
 	`mark` text NOT NULL,
 	`verdict` text NOT NULL,
 	`deciding_rule` text NOT NULL,
-	`row` text NOT NULL,
+	`own` text NOT NULL,
 	`tenant_id` text NOT NULL,
+	`line_id` text NOT NULL,
 	`finding_id` text,
 	PRIMARY KEY(`job_id`, `revision`, `ordinal`),
 	FOREIGN KEY (`job_id`,`revision`) REFERENCES `job_revisions`(`job_id`,`revision`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`tenant_id`,`line_id`) REFERENCES `lines`(`tenant_id`,`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`tenant_id`,`finding_id`) REFERENCES `findings`(`tenant_id`,`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `joints_mark` ON `joints` (`job_id`,`revision`,`mark`);--> statement-breakpoint
+CREATE TABLE `lines` (
+	`tenant_id` text NOT NULL,
+	`id` text NOT NULL,
+	`document` text NOT NULL,
+	PRIMARY KEY(`tenant_id`, `id`),
+	FOREIGN KEY (`tenant_id`) REFERENCES `tenants`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `tenants` (
 	`id` text PRIMARY KEY NOT NULL,
 	`name` text NOT NULL

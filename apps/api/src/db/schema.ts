@@ -94,6 +94,19 @@ export const findings = sqliteTable(
   (table) => [primaryKey({ columns: [table.tenantId, table.id] })],
 );
 
+/** What equal joints share in their line of the schedule, by its own digest: most of the line. */
+export const lines = sqliteTable(
+  "lines",
+  {
+    tenantId: text("tenant_id")
+      .notNull()
+      .references(() => tenants.id),
+    id: text("id").notNull(),
+    document: text("document").notNull(),
+  },
+  (table) => [primaryKey({ columns: [table.tenantId, table.id] })],
+);
+
 export const joints = sqliteTable(
   "joints",
   {
@@ -103,8 +116,10 @@ export const joints = sqliteTable(
     mark: text("mark").notNull(),
     verdict: text("verdict").notNull(),
     decidingRule: text("deciding_rule").notNull(),
-    row: text("row").notNull(),
+    /** What in the line is this joint's own. */
+    own: text("own").notNull(),
     tenantId: text("tenant_id").notNull(),
+    lineId: text("line_id").notNull(),
     /** null: the catalogue held nothing of this kind, so no connector could be judged. */
     findingId: text("finding_id"),
   },
@@ -112,6 +127,7 @@ export const joints = sqliteTable(
     primaryKey({ columns: [table.jobId, table.revision, table.ordinal] }),
     uniqueIndex("joints_mark").on(table.jobId, table.revision, table.mark),
     foreignKey({ columns: [table.jobId, table.revision], foreignColumns: [jobRevisions.jobId, jobRevisions.revision] }),
+    foreignKey({ columns: [table.tenantId, table.lineId], foreignColumns: [lines.tenantId, lines.id] }),
     foreignKey({ columns: [table.tenantId, table.findingId], foreignColumns: [findings.tenantId, findings.id] }),
   ],
 );

@@ -6,6 +6,13 @@ import { readJson } from "../problems/read-json.js";
 import { JOINTS_MAX } from "../schemas/job.js";
 import { makeValidators, type Refusal } from "../schemas/validators.js";
 
+declare module "fastify" {
+  interface FastifyRequest {
+    /** The body as it came; empty where there is none. */
+    bodyText: string;
+  }
+}
+
 /** Bytes that a body may have. */
 export const BODY_MAX = 16 * 1024 * 1024;
 
@@ -18,10 +25,12 @@ const sizes = new WeakMap<object, number>();
  * field is dropped for want of a line in a schema.
  */
 export function strictBodies(app: FastifyInstance, components: readonly TSchema[]): void {
+  app.decorateRequest("bodyText", "");
   app.removeAllContentTypeParsers();
-  app.addContentTypeParser("application/json", { parseAs: "buffer", bodyLimit: BODY_MAX }, (_request, body, done) => {
+  app.addContentTypeParser("application/json", { parseAs: "buffer", bodyLimit: BODY_MAX }, (request, body, done) => {
     try {
-      const value = readJson(body as Buffer);
+      const { value, text } = readJson(body as Buffer);
+      request.bodyText = text;
       if (typeof value === "object" && value !== null) sizes.set(value, body.length);
       done(null, value);
     } catch (error) {

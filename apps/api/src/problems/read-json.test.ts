@@ -24,14 +24,14 @@ describe("reading JSON", () => {
     '{"":{"":1}}',
     '{"a":"😀 \\ud83d\\ude00"}',
   ])("takes %s as it is", (text) => {
-    expect(readJson(Buffer.from(text))).toEqual(JSON.parse(text));
+    expect(readJson(Buffer.from(text))).toEqual({ value: JSON.parse(text) as unknown, text });
   });
 
   it("takes whatever JSON was written from a value", () => {
     fc.assert(
       fc.property(fc.jsonValue({ maxDepth: 8 }), fc.constantFrom(undefined, 1, "\t"), (value, space) => {
         const text = JSON.stringify(value, null, space);
-        expect(readJson(Buffer.from(text))).toEqual(JSON.parse(text));
+        expect(readJson(Buffer.from(text))).toEqual({ value: JSON.parse(text) as unknown, text });
       }),
     );
   });
@@ -63,7 +63,7 @@ describe("reading JSON", () => {
     [33, false],
   ])("nesting of %d levels is taken: %s", (levels, taken) => {
     const text = `${"[".repeat(levels)}${"]".repeat(levels)}`;
-    if (taken) expect(readJson(Buffer.from(text))).toEqual(JSON.parse(text));
+    if (taken) expect(readJson(Buffer.from(text))).toEqual({ value: JSON.parse(text) as unknown, text });
     else expect(refusal(text)).toMatchObject({ code: "MALFORMED_JSON" });
   });
 });

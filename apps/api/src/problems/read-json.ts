@@ -9,7 +9,7 @@ const DEEPEST = 32;
  * of a surrogate pair, no nesting beyond what any document here has.
  * @throws Problem MALFORMED_JSON with a pointer where there is one.
  */
-export function readJson(body: Buffer): unknown {
+export function readJson(body: Buffer): { readonly value: unknown; readonly text: string } {
   if (body.length === 0)
     throw malformed("The body is empty.", { pointer: "", detail: "nothing was sent", accepted: "one JSON object" });
   if (!isUtf8(body))
@@ -30,7 +30,7 @@ export function readJson(body: Buffer): unknown {
   if (names !== countNamesInText(text)) throw twice(text);
   // Only an escape can make half a pair: the text itself is good UTF-8.
   if (/\\u[dD][89a-fA-F]/.test(text)) refuseHalfPairs(value, "");
-  return value;
+  return { value, text };
 }
 
 function parse(text: string): unknown {

@@ -5,10 +5,18 @@ export interface JointRecord {
   readonly mark: string;
   readonly verdict: Verdict;
   readonly decidingRule: string;
-  /** JSON text of the ScheduleRow. */
-  readonly row: string;
+  /** JSON text of what in its line is this joint's own: mark, area, quantity. */
+  readonly own: string;
+  readonly lineId: string;
   /** null: the catalogue held nothing of this kind, so there is no finding. */
   readonly findingId: string | null;
+}
+
+/** What equal joints share in their line of the schedule: its id is the digest of its text. */
+export interface LineRecord {
+  readonly id: string;
+  /** JSON text of the rest of the ScheduleRow. */
+  readonly document: string;
 }
 
 /** A full finding as stored: its id is the digest of its text, so equal joints share one. */
@@ -41,6 +49,7 @@ export interface JobRecord {
   /** JSON text of the schedule without its rows. */
   readonly summary: string;
   readonly joints: readonly JointRecord[];
+  readonly lines: readonly LineRecord[];
   readonly findings: readonly FindingRecord[];
 }
 
@@ -51,16 +60,21 @@ export interface JobPage {
   readonly next: number | null;
 }
 
-/** The schedule as it was stored: its text without the rows, and the text of each row in order. */
+/** One line of a stored schedule as JSON text in two parts: the joint's own and what it shares with equal joints. */
+export interface StoredLine {
+  readonly own: string;
+  readonly shared: string;
+}
+
+/** The schedule as it was stored: its text without the rows, and its lines in order. */
 export interface StoredSchedule {
   readonly summary: string;
-  readonly rows: readonly string[];
+  readonly lines: readonly StoredLine[];
 }
 
 /** One joint of a stored job; `finding` is JSON text. */
-export interface StoredJoint {
+export interface StoredJoint extends StoredLine {
   readonly mark: string;
-  readonly row: string;
   readonly finding: string | null;
 }
 

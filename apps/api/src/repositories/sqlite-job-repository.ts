@@ -2,7 +2,7 @@
 import type { Basis, ConnectorSchedule } from "@landfast/rules";
 import { and, asc, desc, eq, lt } from "drizzle-orm";
 import type { Database } from "../db/open-database.js";
-import { catalogues, findings, jobRevisions, jobs, joints } from "../db/schema.js";
+import { catalogues, findings, jobRevisions, jobs, joints, lines } from "../db/schema.js";
 import type { JobHead, JobRecord, JobRepository } from "./job-repository.js";
 
 /** Jobs have one revision until they can be changed. */
@@ -13,13 +13,16 @@ const REVISION = 1;
  * no half of it is ever seen; bulk rows go through statements prepared once.
  */
 export function sqliteJobRepository({ orm, connection }: Database): JobRepository {
+  const insertLine = connection.prepare<[string, string, string]>(
+    "insert into lines (tenant_id, id, document) values (?, ?, ?) on conflict do nothing",
+  );
   const insertFinding = connection.prepare<[string, string, string]>(
     "insert into findings (tenant_id, id, document) values (?, ?, ?) on conflict do nothing",
   );
   const insertJoint = connection.prepare<
-    [string, number, number, string, string, string, string, string, string | null]
+    [string, number, number, string, string, string, string, string, string, string | null]
   >(
-    "insert into joints (job_id, revision, ordinal, mark, verdict, deciding_rule, row, tenant_id, finding_id) values (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+    "insert into joints (job_id, revision, ordinal, mark, verdict, deciding_rule, own, tenant_id, line_id, finding_id) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
   );
   const addWhole = connection.transaction((tenantId: string, job: JobRecord): void => {
     const { head } = job;
@@ -38,6 +41,7 @@ export function sqliteJobRepository({ orm, connection }: Database): JobRepositor
         resultHash: head.resultHash,
       })
       .run();
+    for (const line of job.lines) insertLine.run(tenantId, line.id, line.document);
     for (const finding of job.findings) insertFinding.run(tenantId, finding.id, finding.document);
     job.joints.forEach((joint, ordinal) => {
       insertJoint.run(
@@ -47,8 +51,9 @@ export function sqliteJobRepository({ orm, connection }: Database): JobRepositor
         joint.mark,
         joint.verdict,
         joint.decidingRule,
-        joint.row,
+        joint.own,
         tenantId,
+        joint.lineId,
         joint.findingId,
       );
     });
@@ -111,20 +116,35 @@ export function sqliteJobRepository({ orm, connection }: Database): JobRepositor
         .where(isTheJob(tenantId, jobId))
         .get();
       if (revision === undefined) return null;
-      const rows = orm
-        .select({ row: joints.row })
+      const ofTheJob = and(eq(joints.jobId, jobId), eq(joints.revision, REVISION));
+      // Each shared text is read once, however many joints share it.
+      const shared = new Map(
+        orm
+          .selectDistinct({ id: lines.id, document: lines.document })
+          .from(joints)
+          .innerJoin(lines, and(eq(lines.tenantId, joints.tenantId), eq(lines.id, joints.lineId)))
+          .where(ofTheJob)
+          .all()
+          .map(({ id, document }) => [id, document]),
+      );
+      const own = orm
+        .select({ own: joints.own, lineId: joints.lineId })
         .from(joints)
-        .where(and(eq(joints.jobId, jobId), eq(joints.revision, REVISION)))
+        .where(ofTheJob)
         .orderBy(asc(joints.ordinal))
         .all();
-      return { summary: revision.summary, rows: rows.map(({ row }) => row) };
+      return {
+        summary: revision.summary,
+        lines: own.map((line) => ({ own: line.own, shared: shared.get(line.lineId) ?? "" })),
+      };
     },
     async joint(tenantId, jobId, mark) {
       const job = orm.select({ id: jobs.id }).from(jobs).where(isTheJob(tenantId, jobId)).get();
       if (job === undefined) return undefined;
       const row = orm
-        .select({ mark: joints.mark, row: joints.row, finding: findings.document })
+        .select({ mark: joints.mark, own: joints.own, shared: lines.document, finding: findings.document })
         .from(joints)
+        .innerJoin(lines, and(eq(lines.tenantId, joints.tenantId), eq(lines.id, joints.lineId)))
         .leftJoin(findings, and(eq(findings.tenantId, joints.tenantId), eq(findings.id, joints.findingId)))
         .where(and(eq(joints.jobId, jobId), eq(joints.revision, REVISION), eq(joints.mark, mark)))
         .get();

@@ -40,9 +40,11 @@ function job(id: string, marks: readonly string[] = ["A", "B"]): JobRecord {
       mark,
       verdict: "accept",
       decidingRule: "wire-range",
-      row: `{"mark":${JSON.stringify(mark)}}`,
+      own: `{"mark":${JSON.stringify(mark)}}`,
+      lineId: "l1",
       findingId: index === 0 ? null : "f1",
     })),
+    lines: [{ id: "l1", document: '{"shared":1}' }],
     findings: [{ id: "f1", document: '{"finding":1}' }],
   };
 }
@@ -98,12 +100,18 @@ describe.each(STORES)("$name", ({ open }) => {
     expect(await store.jobs.posted(LOCAL_TENANT, "j1")).toBe(stored.posted);
     expect(await store.jobs.schedule(LOCAL_TENANT, "j1")).toEqual({
       summary: stored.summary,
-      rows: stored.joints.map(({ row }) => row),
+      lines: stored.joints.map(({ own }) => ({ own, shared: '{"shared":1}' })),
     });
-    expect(await store.jobs.joint(LOCAL_TENANT, "j1", "A")).toEqual({ mark: "A", row: '{"mark":"A"}', finding: null });
+    expect(await store.jobs.joint(LOCAL_TENANT, "j1", "A")).toEqual({
+      mark: "A",
+      own: '{"mark":"A"}',
+      shared: '{"shared":1}',
+      finding: null,
+    });
     expect(await store.jobs.joint(LOCAL_TENANT, "j1", "B")).toEqual({
       mark: "B",
-      row: '{"mark":"B"}',
+      own: '{"mark":"B"}',
+      shared: '{"shared":1}',
       finding: '{"finding":1}',
     });
   });
@@ -132,6 +140,10 @@ describe.each(STORES)("$name", ({ open }) => {
         findings: [{ id: "f2", document: "{}" }],
         joints: job("bad").joints.map((one) => ({ ...one, findingId: "f3" })),
       },
+    ],
+    [
+      "a line that is not there",
+      { ...job("bad"), lines: [], joints: job("bad").joints.map((one) => ({ ...one, lineId: "l3" })) },
     ],
     ["an id given before", job("j1")],
   ])("stores nothing of a job with %s", async (_, bad) => {

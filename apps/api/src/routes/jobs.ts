@@ -29,7 +29,7 @@ export function jobRoutes(app: FastifyInstance, jobs: JobService): void {
       },
     },
     async (request, reply) => {
-      const { job, schedule } = await jobs.add(request.body);
+      const { job, schedule } = await jobs.add(request.body, request.bodyText);
       return reply
         .code(201)
         .header("location", `/v1/jobs/${job.id}`)

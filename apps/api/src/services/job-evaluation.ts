@@ -4,18 +4,22 @@ import {
   type ConnectorSchedule,
   type Job,
   type JointFinding,
+  type ScheduleRow,
   scheduleJobInSteps,
 } from "@landfast/rules";
-import type { FindingRecord, JointRecord } from "../repositories/job-repository.js";
+import type { FindingRecord, JointRecord, LineRecord, StoredLine } from "../repositories/job-repository.js";
 
 /** A job's schedule as text, written once: these very characters are stored, hashed and sent. */
 export interface EvaluatedJob {
   readonly summary: string;
   readonly joints: readonly JointRecord[];
+  readonly lines: readonly LineRecord[];
   readonly findings: readonly FindingRecord[];
   readonly counts: ConnectorSchedule["counts"];
   readonly rulesVersion: string;
   readonly resultHash: string;
+  /** The whole schedule, as it is read back later. */
+  readonly schedule: string;
 }
 
 /**
@@ -26,19 +30,23 @@ export function* evaluateInSteps(job: Job, catalogue: readonly CatalogueItem[]):
   const { schedule, findings } = yield* scheduleJobInSteps(job, catalogue);
   const { rows, ...rest } = schedule;
   const summary = JSON.stringify(rest);
-  yield undefined;
   const hash = createHash("sha256").update(opening(summary));
   const joints: JointRecord[] = [];
+  const rowTexts: string[] = [];
+  const lines = new Map<string, LineRecord>();
   const records = new Map<JointFinding, FindingRecord>();
   for (const [index, row] of rows.entries()) {
-    const finding = findings[index] ?? null;
-    const text = JSON.stringify(row);
+    const { own, shared } = textsOf(row);
+    const text = rowText({ own, shared });
+    rowTexts.push(text);
     hash.update(index === 0 ? text : `,${text}`);
+    const finding = findings[index] ?? null;
     joints.push({
       mark: row.mark,
       verdict: row.verdict,
       decidingRule: row.deciding.rule,
-      row: text,
+      own,
+      lineId: lineOf(shared, lines).id,
       findingId: finding === null ? null : recordOf(finding, records).id,
     });
     yield undefined;
@@ -47,16 +55,23 @@ export function* evaluateInSteps(job: Job, catalogue: readonly CatalogueItem[]):
   return {
     summary,
     joints,
+    lines: [...lines.values()],
     findings: [...new Map([...records.values()].map((record) => [record.id, record])).values()],
     counts: schedule.counts,
     rulesVersion: schedule.rulesVersion,
     resultHash: `sha256:${hash.digest("hex")}`,
+    schedule: joined(summary, rowTexts),
   };
 }
 
 /** The schedule's text from its stored parts; the rows come last. Its digest is the job's result hash. */
-export function scheduleText(summary: string, rows: readonly string[]): string {
-  return `${opening(summary)}${rows.join(",")}${CLOSING}`;
+export function scheduleText(summary: string, lines: readonly StoredLine[]): string {
+  return joined(summary, lines.map(rowText));
+}
+
+/** A row's text: the joint's own part first. */
+export function rowText({ own, shared }: StoredLine): string {
+  return `${own.slice(0, -1)},${shared.slice(1)}`;
 }
 
 const CLOSING = "]}";
@@ -65,12 +80,37 @@ function opening(summary: string): string {
   return `${summary.slice(0, -1)},"rows":[`;
 }
 
+function joined(summary: string, rows: readonly string[]): string {
+  return `${opening(summary)}${rows.join(",")}${CLOSING}`;
+}
+
+/** A row in two parts: what differs between equal joints, and what does not. */
+function textsOf(row: ScheduleRow): StoredLine {
+  const { mark, area, equipmentTag, description, quantity, connector, ...shared } = row;
+  return {
+    own: JSON.stringify({ mark, area, equipmentTag, description, quantity, connector }),
+    shared: JSON.stringify(shared),
+  };
+}
+
+function lineOf(document: string, lines: Map<string, LineRecord>): LineRecord {
+  const known = lines.get(document);
+  if (known !== undefined) return known;
+  const line = { id: digestOf(document), document };
+  lines.set(document, line);
+  return line;
+}
+
 /** Equal joints share one finding object, so its text is made once. */
 function recordOf(finding: JointFinding, records: Map<JointFinding, FindingRecord>): FindingRecord {
   const known = records.get(finding);
   if (known !== undefined) return known;
   const document = JSON.stringify(finding);
-  const record = { id: createHash("sha256").update(document).digest("hex"), document };
+  const record = { id: digestOf(document), document };
   records.set(finding, record);
   return record;
+}
+
+function digestOf(text: string): string {
+  return createHash("sha256").update(text).digest("hex");
 }

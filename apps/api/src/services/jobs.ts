@@ -1,8 +1,8 @@
 import type { Job, Joint } from "@landfast/rules";
 import { type Fault, Problem, pointerTo } from "../problems/problem.js";
-import type { JobHead, JobPage, JobRepository, StoredJoint } from "../repositories/job-repository.js";
+import type { JobHead, JobPage, JobRepository } from "../repositories/job-repository.js";
 import type { Catalogue, CatalogueService } from "./catalogue.js";
-import { evaluateInSteps, scheduleText } from "./job-evaluation.js";
+import { evaluateInSteps, rowText, scheduleText } from "./job-evaluation.js";
 import type { JobRunner } from "./job-runner.js";
 import { basisFaults, jointFaults } from "./joint-consistency.js";
 import { type UnknownPart, unknownPart } from "./unknown-part.js";
@@ -17,19 +17,27 @@ export interface ScheduledJobText {
   readonly schedule: string;
 }
 
+/** A joint's line of the schedule and the finding behind it, both as JSON text. */
+export interface JointText {
+  readonly mark: string;
+  readonly row: string;
+  readonly finding: string | null;
+}
+
 export interface JobService {
   /**
    * Works out the schedule of a job and stores both. Once this resolves the job is on the disk, whole.
+   * @param posted the job as JSON text, as it came.
    * @throws Problem when the job's facts contradict each other or it names an unknown part; nothing is stored then.
    */
-  add(job: Job): Promise<ScheduledJobText>;
+  add(job: Job, posted: string): Promise<ScheduledJobText>;
   list(limit: number, before: number | null): Promise<JobPage>;
   /** @throws Problem JOB_NOT_FOUND. */
   get(id: string): Promise<{ readonly job: JobHead; readonly posted: string }>;
   /** JSON text of the stored schedule. @throws Problem JOB_NOT_FOUND. */
   schedule(id: string): Promise<string>;
   /** @throws Problem JOB_NOT_FOUND, JOINT_NOT_FOUND. */
-  joint(id: string, mark: string): Promise<StoredJoint>;
+  joint(id: string, mark: string): Promise<JointText>;
 }
 
 /** What the service needs around it. */
@@ -45,7 +53,7 @@ export interface JobServiceParts {
 
 export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: JobServiceParts): JobService {
   return {
-    async add(job) {
+    async add(job, posted) {
       const inUse = await catalogue.current();
       refuseContradictions(job);
       refuseUnknownParts(job, inUse);
@@ -61,14 +69,8 @@ export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: Jo
         counts: evaluated.counts,
         resultHash: evaluated.resultHash,
       };
-      await jobs.add(tenantId, { ...evaluated, head, posted: JSON.stringify(job) });
-      return {
-        job: head,
-        schedule: scheduleText(
-          evaluated.summary,
-          evaluated.joints.map(({ row }) => row),
-        ),
-      };
+      await jobs.add(tenantId, { ...evaluated, head, posted });
+      return { job: head, schedule: evaluated.schedule };
     },
     list(limit, before) {
       return jobs.list(tenantId, limit, before);
@@ -81,13 +83,13 @@ export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: Jo
     async schedule(id) {
       const stored = await jobs.schedule(tenantId, id);
       if (stored === null) throw noJob(id);
-      return scheduleText(stored.summary, stored.rows);
+      return scheduleText(stored.summary, stored.lines);
     },
     async joint(id, mark) {
       const joint = await jobs.joint(tenantId, id, mark);
       if (joint === undefined) throw noJob(id);
       if (joint === null) throw new Problem("JOINT_NOT_FOUND", `The job has no joint with the mark "${mark}".`);
-      return joint;
+      return { mark: joint.mark, row: rowText(joint), finding: joint.finding };
     },
   };
 }
