@@ -1,4 +1,3 @@
-import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
 import {
   ampacityA,
   amperesText,
@@ -11,7 +10,9 @@ import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
 import { asking, type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { type Cell, cellAt, isRefused, type TableRefusal } from "../../core/table.js";
+import { CAPPED_SIZES, NEEDS_LISTED_USE, smallConductorCap } from "../../core/small-conductor.js";
+import { NEXT_RATING_UP_TO_A, standardRatingFrom } from "../../core/standard-rating.js";
+import { cellAt, isRefused } from "../../core/table.js";
 import {
   type AskedFact,
   type Bound,
@@ -31,18 +32,6 @@ import {
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "device-protection";
-
-/** Up to this rating the next standard one above the ampacity is allowed. */
-const NEXT_RATING_UP_TO_A = 800;
-
-const SMALL_CONDUCTOR_COLUMN: Readonly<Record<ConductorMetal, string>> = {
-  copper: "copper",
-  aluminum: "aluminum",
-  "copper-clad-aluminum": "copperClad",
-};
-/** Smaller than 14 AWG only for uses that the code lists one by one. */
-const NEEDS_LISTED_USE: readonly string[] = ["18 AWG", "16 AWG"];
-const CAPPED_SIZES: readonly string[] = ["14 AWG", "12 AWG", "10 AWG"];
 
 /**
  * Does the device ahead protect every conductor of the joint by its ampacity?
@@ -161,7 +150,9 @@ function decide(limit: ConductorLimit, joint: Joint, deviceA: number, edition: E
 
 /** A size that is capped, in a metal for which the code gives no cap. */
 function isUncapped({ conductor }: ConductorLimit, edition: Edition): boolean {
-  return CAPPED_SIZES.includes(conductor.size) && isRefused(capOf(conductor, edition));
+  return (
+    CAPPED_SIZES.includes(conductor.size) && isRefused(smallConductorCap(edition, conductor.metal, conductor.size))
+  );
 }
 
 function protects(
@@ -176,7 +167,7 @@ function protects(
   return (
     mayTakeNextRating(limit, joint) &&
     deviceA <= NEXT_RATING_UP_TO_A &&
-    nextStandardRatingA(edition, amperes) === deviceA &&
+    standardRatingFrom(edition, amperes) === deviceA &&
     loadA <= amperes
   );
 }
@@ -184,15 +175,6 @@ function protects(
 /** In a tap only the conductor that runs through may make use of the next standard rating. */
 function mayTakeNextRating({ conductor }: ConductorLimit, joint: Joint): boolean {
   return joint.function !== "tap" || conductor.duty === "run";
-}
-
-/** The smallest standard rating that is not below the ampacity: the ampacity itself where it is one. */
-function nextStandardRatingA(edition: Edition, amperes: number): number | undefined {
-  for (const row of edition.tables.standardRatings.rows) {
-    const ratingA = Number(row.key[0]);
-    if (ratingA >= amperes) return ratingA;
-  }
-  return undefined;
 }
 
 function accept(
@@ -284,7 +266,7 @@ function writeNextRating(worksheet: Worksheet, joint: Joint, ampacity: Step, dev
 
 function writeStandardRating(worksheet: Worksheet, ampacity: Step, edition: Edition): Step {
   const amperes = numberOf(ampacity);
-  const next = nextStandardRatingA(edition, amperes);
+  const next = standardRatingFrom(edition, amperes);
   const cite = edition.clauses.standardRatings;
   if (next === undefined)
     return worksheet.conclude(
@@ -331,7 +313,7 @@ function refuse(
   const direct = worksheet.last;
   const over800 = deviceA > NEXT_RATING_UP_TO_A;
   const tap = !mayTakeNextRating(limit, subject.joint);
-  const next = nextStandardRatingA(edition, limit.highA);
+  const next = standardRatingFrom(edition, limit.highA);
   let because = "neither the ampacity nor the next standard rating above it reaches the device";
   let cite = clauses.ampacityProtection;
   const uses: Step[] = [direct];
@@ -373,13 +355,9 @@ function refuse(
   });
 }
 
-function capOf({ size, metal }: ConductorGroup, edition: Edition): Cell | TableRefusal {
-  return cellAt(edition.tables.smallConductor, size, SMALL_CONDUCTOR_COLUMN[metal]);
-}
-
 function exceedsSmallConductor({ conductor }: ConductorLimit, deviceA: number, edition: Edition): boolean {
   if (!CAPPED_SIZES.includes(conductor.size)) return false;
-  const cell = capOf(conductor, edition);
+  const cell = smallConductorCap(edition, conductor.metal, conductor.size);
   return !isRefused(cell) && typeof cell.value === "number" && !(deviceA <= cell.value);
 }
 
@@ -389,7 +367,11 @@ function writeSmallConductor(worksheet: Worksheet, limit: ConductorLimit, device
   const head = `joint/conductors/${String(group)}`;
   const size = worksheet.given("conductor size", conductor.size, `${head}/size`);
   const metal = worksheet.given("conductor metal", conductor.metal, `${head}/metal`);
-  const cap = worksheet.tryRead("largest device of a small conductor", capOf(conductor, edition), [size, metal]);
+  const cap = worksheet.tryRead(
+    "largest device of a small conductor",
+    smallConductorCap(edition, conductor.metal, conductor.size),
+    [size, metal],
+  );
   if ("refusal" in cap) throw new Error(cap.detail);
   return worksheet.compare(
     "the device is within the cap of a small conductor",
@@ -408,7 +390,7 @@ function refuseSmallConductor(
 ): CheckFinding {
   writeSmallConductor(worksheet, limit, device, edition);
   const { conductor } = limit;
-  const cell = capOf(conductor, edition);
+  const cell = smallConductorCap(edition, conductor.metal, conductor.size);
   const capText = isRefused(cell) ? "not known" : `${String(cell.value)} A`;
   return settled(ID, worksheet, {
     sentence: `${conductorText(1, conductor.size, conductor.metal)} is limited to a device of ${capText}, whatever its ampacity; the device is ${amperesText(numberOf(device))}.`,

@@ -7,6 +7,12 @@ import type { Joint, Protection } from "../../core/joint.js";
 import { inches } from "../../core/quantity.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import {
+  LONG_TAP_DIVISOR,
+  LONG_TAP_UP_TO_FT,
+  SHORT_TAP_DIVISOR,
+  SHORT_TAP_UP_TO_FT,
+} from "../../core/tap-allowance.js";
+import {
   type AskedFact,
   type Bound,
   type ConductorLimit,
@@ -31,10 +37,8 @@ const ID = "feeder-tap";
 type FeederTap = Extract<Protection, { readonly kind: "feeder-tap" }>;
 
 const INCHES_PER_FOOT = exactOf(12);
-const SHORT_UP_TO_FT = 10;
-const LONG_UP_TO_FT = 25;
-const SHORT_UP_TO = exactOf(SHORT_UP_TO_FT);
-const LONG_UP_TO = exactOf(LONG_UP_TO_FT);
+const SHORT_UP_TO = exactOf(SHORT_TAP_UP_TO_FT);
+const LONG_UP_TO = exactOf(LONG_TAP_UP_TO_FT);
 
 /** Which allowance a tap is judged by, and the share of the feeder's device that its ampacity must reach. */
 interface Allowance {
@@ -44,8 +48,8 @@ interface Allowance {
 }
 
 const WITHIN_ENCLOSURE: Allowance = { clause: "tapTo10ft" };
-const SHORT: Allowance = { clause: "tapTo10ft", divisor: 10 };
-const LONG: Allowance = { clause: "tapTo25ft", divisor: 3 };
+const SHORT: Allowance = { clause: "tapTo10ft", divisor: SHORT_TAP_DIVISOR };
+const LONG: Allowance = { clause: "tapTo25ft", divisor: LONG_TAP_DIVISOR };
 const OUTDOORS: Allowance = { clause: "tapOutdoors" };
 
 /**
@@ -258,7 +262,7 @@ function refuseUnprotected(worksheet: Worksheet, edition: Edition): CheckFinding
 function refuseLength(worksheet: Worksheet, tap: FeederTap, lengthFt: Exact, edition: Edition): CheckFinding {
   const cite = edition.clauses.tapTo25ft;
   const length = writeFeet(worksheet, tap, lengthFt);
-  const longest = worksheet.state("longest tap inside a building", LONG_UP_TO_FT, cite, "ft");
+  const longest = worksheet.state("longest tap inside a building", LONG_TAP_UP_TO_FT, cite, "ft");
   worksheet.compare("the tap is short enough", length, "<=", longest, cite);
   return settled(ID, worksheet, {
     sentence: `The tap is ${lengthText(tap)} long; inside a building 25 ft is the longest, except in high bays under 240.21(B)(4), which is not answered here.`,
@@ -320,7 +324,7 @@ function writeLength(
     return tap.outdoors === true
       ? [covered, worksheet.given("the tap runs outdoors", true, "joint/circuit/protection/outdoors")]
       : [covered];
-  const limitFt = clause === "tapTo10ft" ? SHORT_UP_TO_FT : LONG_UP_TO_FT;
+  const limitFt = clause === "tapTo10ft" ? SHORT_TAP_UP_TO_FT : LONG_TAP_UP_TO_FT;
   worksheet.compare(
     "the tap is within the length of this allowance",
     length,
@@ -373,7 +377,7 @@ function writeReaches(
     "A",
   );
   const share = worksheet.divide(
-    divisor === 10 ? "a tenth of the feeder's device" : "a third of the feeder's device",
+    divisor === SHORT_TAP_DIVISOR ? "a tenth of the feeder's device" : "a third of the feeder's device",
     feeder,
     worksheet.state("divisor of the feeder's device", divisor, cite),
     "A",
