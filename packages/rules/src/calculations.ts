@@ -6,6 +6,7 @@ import { type AmpacityQuestion, ampacity } from "./topics/ampacity/ampacity.js";
 import { type BoltTorqueQuestion, boltTorque } from "./topics/bolts/bolt-torque.js";
 import { type BoxFillQuestion, boxFill } from "./topics/boxes/box-fill.js";
 import { type PullBoxQuestion, pullBox } from "./topics/boxes/pull-box.js";
+import { type ConductorSizeQuestion, conductorSize } from "./topics/conductor-size/conductor-size.js";
 import { type ConversionQuestion, convert } from "./topics/conversion/convert.js";
 import { type RacewayFillQuestion, racewayFill } from "./topics/fill/raceway-fill.js";
 import { type WirewayFillQuestion, wirewayFill } from "./topics/fill/wireway-fill.js";
@@ -19,6 +20,7 @@ export interface CalculationQuestions {
   readonly ampacity: AmpacityQuestion;
   readonly "bolt-torque": BoltTorqueQuestion;
   readonly "box-fill": BoxFillQuestion;
+  readonly "conductor-size": ConductorSizeQuestion;
   readonly convert: ConversionQuestion;
   readonly "dc-resistance": DcResistanceQuestion;
   readonly "motor-circuit": MotorCircuitQuestion;
@@ -37,6 +39,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     ampacity,
     "bolt-torque": boltTorque,
     "box-fill": boxFill,
+    "conductor-size": conductorSize,
     convert,
     "dc-resistance": dcResistance,
     "motor-circuit": motorCircuit,
@@ -59,6 +62,7 @@ export function calculate<Name extends CalculationName>(
   return CALCULATIONS[name].answer(question, basis, editionOf(basis));
 }
 
+export { CIRCUIT_KINDS, type CircuitKind, type CircuitLoad } from "./core/circuit-load.js";
 export {
   COUNTED_CIRCUITS,
   type ConductorRun,
@@ -69,6 +73,7 @@ export {
   RUN_MANNERS,
   type RunManner,
 } from "./core/conductor-run.js";
+export { DEVICE_KINDS, type DeviceKind } from "./core/standard-rating.js";
 export type { AmpacityQuestion } from "./topics/ampacity/ampacity.js";
 export {
   BOLT_KINDS,
@@ -85,6 +90,7 @@ export {
   type PullBoxPull,
   type PullBoxQuestion,
 } from "./topics/boxes/pull-box.js";
+export type { ConductorSizeQuestion } from "./topics/conductor-size/conductor-size.js";
 export type { ConversionQuestion } from "./topics/conversion/convert.js";
 export type { FillConductor } from "./topics/fill/fill-groups.js";
 export {

@@ -50,6 +50,7 @@ const row: ScheduleRow = {
   conditions: ["Photograph the mark."],
   dutiesOnSite: ["No strand is nicked."],
   missing: [],
+  caveats: [],
   fix: "",
   selection: null,
 };

@@ -19,6 +19,7 @@ export const ConductorGroup = strict(
     insulation: enumOf(INSULATIONS),
     insulationRating: Type.Optional(ref(Temperature)),
     duty: Type.Optional(enumOf(["run", "tap"] as const)),
+    uncut: Type.Optional(Type.Boolean()),
   },
   { $id: "ConductorGroup" },
 );

@@ -119,4 +119,6 @@ export interface ConductorGroup {
   readonly insulationRating?: Temperature;
   /** In a tap: which conductor runs through and which one leaves. */
   readonly duty?: "run" | "tap";
+  /** Only with duty "run": it passes through the connector in one piece. Cut, its ends lie in openings as others do. */
+  readonly uncut?: boolean;
 }

@@ -74,7 +74,7 @@ export function settled(rule: string, worksheet: Worksheet, text: FindingText): 
 }
 
 /** What the findings of one rule have in common. */
-export type CommonText = Pick<FindingText, "cite" | "required"> & { readonly offered?: string };
+export type CommonText = Pick<FindingText, "cite" | "required"> & { readonly offered?: string; readonly fix?: string };
 
 /**
  * The same, from what a rule's findings have in common and what is this one's own; its own comes first.
@@ -93,7 +93,7 @@ export function settledFrom(
     offered: own.offered ?? common.offered ?? "not known",
     conditions: own.conditions ?? NO_CONDITIONS,
     advice: own.advice ?? NO_ADVICE,
-    fix: own.fix ?? "",
+    fix: own.fix ?? common.fix ?? "",
   });
 }
 

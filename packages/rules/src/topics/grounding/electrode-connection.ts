@@ -1,5 +1,5 @@
 import { COMMON_PRACTICE } from "../../core/citation.js";
-import type { ConnectorFamily, Electrode, GroundingListing } from "../../core/connector.js";
+import type { Connector, ConnectorFamily, Electrode, GroundingListing } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
@@ -44,7 +44,7 @@ const INSPECT_BEFORE_COVER: readonly Duty[] = Object.freeze([
  *
  * NFPA 70 250.70 (2017, 2020, 2023), in our words: the means of connection is listed for the material of the electrode
  * and of the conductor, and for the earth or the concrete where it lies there; one conductor per clamp, unless the
- * clamp is listed for more.
+ * clamp is listed for more. A clamp or a weld mold named for electrodes serves nothing else (110.3(B)).
  * Worked: two 6 AWG under one rod clamp without a mark for more: 2 <= 1 does not hold.
  * A clamp without a mark for more than one conductor counts as made for one. Whether the listing covers the earth or
  * concrete is judged by the rule for the place.
@@ -53,7 +53,7 @@ const INSPECT_BEFORE_COVER: readonly Duty[] = Object.freeze([
 export const electrodeConnection: Rule = {
   id: ID,
   title: "Connection to the electrode",
-  clauses: ["electrodeConnections"],
+  clauses: ["electrodeConnections", "instructions"],
   needs: [
     "joint/grounding/electrode",
     "joint/equipment/kind",
@@ -64,12 +64,14 @@ export const electrodeConnection: Rule = {
   cannotSee: "the metal of the electrode as installed, and paint or scale under the clamp",
   check(subject, edition) {
     const { joint, connector } = subject;
-    if (joint.role !== "electrode-conductor" && joint.role !== "bonding")
-      return notApplicable(ID, "no electrode is connected here");
+    if (joint.role === "phase" || joint.role === "neutral") return notApplicable(ID, "no electrode is connected here");
     if (joint.function !== "termination")
       return notApplicable(ID, "conductors are joined to each other, not to an electrode");
     const isClamp = CLAMPS.includes(connector.family);
     const kind = joint.equipment?.kind;
+    if (isNamedForElectrodes(connector) && kind !== "electrode" && joint.grounding?.electrode === undefined)
+      return offElectrode(subject, edition);
+    if (joint.role === "equipment-ground") return notApplicable(ID, "an equipment ground ends on equipment");
     if (!isClamp && kind !== "electrode" && (kind !== undefined || joint.grounding?.electrode === undefined))
       return notApplicable(ID, "the conductor does not end on an electrode");
     const worksheet = new Worksheet();
@@ -160,6 +162,37 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
 function countDecision({ conductorsPerClamp }: GroundingListing, counted: number): "pass" | "fail" | "ask" {
   if (conductorsPerClamp === undefined) return counted <= 1 ? "pass" : "ask";
   return counted <= (conductorsPerClamp === "unmarked" ? 1 : conductorsPerClamp) ? "pass" : "fail";
+}
+
+/** Clamps, and weld molds that name electrodes. */
+function isNamedForElectrodes({ family, grounding }: Connector): boolean {
+  return CLAMPS.includes(family) || (family === "exothermic-weld" && (grounding?.electrodes.length ?? 0) > 0);
+}
+
+/** A part made for electrodes at a joint that names none. */
+function offElectrode({ joint, connector, origin }: JointSubject, edition: Edition): CheckFinding {
+  const cite = edition.clauses.instructions;
+  const worksheet = new Worksheet();
+  const offered = connector.grounding === undefined ? "a part for electrodes" : listedText(connector.grounding);
+  const family = worksheet.given("kind of part", connector.family, `${origin}/family`);
+  const kind = joint.equipment?.kind;
+  if (kind === undefined || kind === "other")
+    return asking(
+      ID,
+      worksheet,
+      "joint/grounding/electrode",
+      "The part is made for an electrode; which one it would hold is not given.",
+      { cite, required: "an electrode that the part is listed for", offered },
+    );
+  const place = worksheet.given("where the conductor ends", kind, "joint/equipment/kind");
+  worksheet.conclude("the part is used for what it is listed", "fail", [family, place], "no electrode is there", cite);
+  return settled(ID, worksheet, {
+    sentence: `The part is ${offered}; the conductor ends on a ${kind.replaceAll("-", " ")}, which is no electrode.`,
+    cite,
+    required: "an electrode that the part is listed for",
+    offered: kind,
+    fix: "a lug or bar connector for the equipment",
+  });
 }
 
 /** Compares the conductors with those the clamp is listed for; returns the comparison. */

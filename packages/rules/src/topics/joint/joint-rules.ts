@@ -12,6 +12,7 @@ import { studAndHoles } from "../mounting/stud-and-holes.js";
 import { conductorsPerOpening } from "../openings/conductors-per-opening.js";
 import { listedCombination } from "../openings/listed-combination.js";
 import { neutralTerminal } from "../openings/neutral-terminal.js";
+import { runThrough } from "../openings/run-through.js";
 import { deviceProtection } from "../overcurrent/device-protection.js";
 import { parallelLegs } from "../parallel/parallel-legs.js";
 import { deterioratingAgent } from "../place/deteriorating-agent.js";
@@ -30,11 +31,13 @@ import { toolAndDie } from "../tooling/tool-and-die.js";
 import { torqueSource } from "../torque/torque-source.js";
 import { connectorFunction } from "../use/connector-function.js";
 import { insulatingCover } from "../use/insulating-cover.js";
+import { listing } from "../use/listing.js";
 import { voltageRating } from "../voltage/voltage-rating.js";
 
 /** Every rule of the joint, in the order in which a refusal is named. */
 export const JOINT_RULES: readonly Rule[] = Object.freeze([
   connectorFunction,
+  listing,
   metalMarking,
   unlikeMetals,
   wireRange,
@@ -43,6 +46,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   neutralTerminal,
   listedCombination,
   conductorsPerOpening,
+  runThrough,
   studAndHoles,
   pinLanding,
   partReuse,

@@ -3,6 +3,7 @@ import { compareSizes, parseSize, sizeOf } from "../../core/conductor-size.js";
 import type { Construction } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Duty } from "../../core/finding.js";
+import type { EquipmentKind } from "../../core/joint.js";
 import type { JointSubject } from "../../core/rule.js";
 
 const SMALLEST_WITH_BENDING_DUTY = sizeOf("4 AWG");
@@ -12,7 +13,7 @@ const SMALLEST_WITH_BENDING_DUTY = sizeOf("4 AWG");
  * read as "finished".
  *
  * Clauses of NFPA 70 (2017, 2020, 2023) where one stands behind the duty: 110.14(A) no damage to the conductor, 110.14(D)
- * torque by edition, 110.3(B) instructions, 312.6(B) bending space; the rest is common practice and says so.
+ * torque by edition, 110.3(B) instructions, 312.6(B) bending space, 312.8 and 376.56 fill, 250.102 bonding; the rest is common practice and says so.
  * Worked: a set-screw lug with 4 AWG or larger whose bending space was not given adds "measure-bending-space"; a welded
  * bare conductor has nothing to strip and nothing to tighten.
  */
@@ -32,6 +33,14 @@ export function dutiesOnSite(subject: JointSubject, edition: Edition): Duty[] {
       sentence:
         "Measure the space in which the conductor bends at its terminal and compare it with 312.6; it was not given.",
       cite: edition.clauses.bendingOpposite,
+    });
+  const fill = fillToCheck(subject, edition);
+  if (fill !== undefined) duties.push(fill);
+  if (subject.joint.role === "bonding")
+    duties.push({
+      duty: "check-bonding-size",
+      sentence: "Check the size of the bonding conductor against 250.102 or 250.104; it is not judged here.",
+      cite: edition.clauses.bondingJumperSize,
     });
   duties.push(MARK_AND_RECORD, CLOSE_UP);
   return duties;
@@ -53,6 +62,30 @@ const CLOSE_UP: Duty = Object.freeze({
     "Before power is put on, check voltage and phase, fit barriers and covers, and see that the place is as it was said to be.",
   cite: COMMON_PRACTICE,
 });
+
+/** Splices and taps take room in a cabinet or a wireway, whose section was not given. */
+function fillToCheck({ joint }: JointSubject, edition: Edition): Duty | undefined {
+  const { equipment } = joint;
+  if (joint.function === "termination" || equipment?.kind === undefined || equipment.space !== undefined)
+    return undefined;
+  const wireway = equipment.kind === "wireway";
+  if (!wireway && !CABINETS.includes(equipment.kind)) return undefined;
+  return {
+    duty: "check-fill",
+    sentence: wireway
+      ? "Check that conductors, splices and taps fill at most 75 % of the wireway's section here; it was not given."
+      : "Check that conductors fill at most 40 % of the section here, and 75 % with splices and taps; it was not given.",
+    cite: wireway ? edition.clauses.wirewayFill : edition.clauses.enclosureFill,
+  };
+}
+
+const CABINETS: readonly EquipmentKind[] = [
+  "panelboard",
+  "switchboard",
+  "motor-control-center",
+  "disconnect",
+  "transfer-switch",
+];
 
 function strip({ connector }: JointSubject, edition: Edition): Duty {
   const length = connector.openings.every(({ stripLength }) => stripLength !== undefined)
