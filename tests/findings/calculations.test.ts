@@ -230,6 +230,28 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
     { ask: "smallest-section", kind, conductors: WIRES, splices: { value: 9, unit: "in2" } } as const,
     { ask: "smallest-section", kind, conductors: WIRES.slice(0, 1) } as const,
   ]),
+  "conductor-size": RUNS.flatMap((run) =>
+    (["feeder", "branch-circuit", "receptacle-branch-circuit"] as const).flatMap((circuit) => [
+      {
+        circuit,
+        continuousLoadA: 61.7,
+        nonContinuousLoadA: 33.3,
+        deviceA: "smallest",
+        deviceKind: "circuit-breaker",
+        run,
+      } as const,
+      { circuit, continuousLoadA: 0, nonContinuousLoadA: 12.5, deviceA: 20, deviceKind: "fuse", run } as const,
+      {
+        circuit,
+        continuousLoadA: 700,
+        nonContinuousLoadA: 100,
+        deviceA: 1000,
+        deviceKind: "fuse",
+        listedFor100Percent: true,
+        run,
+      } as const,
+    ]),
+  ),
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {
