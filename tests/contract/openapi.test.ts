@@ -192,7 +192,6 @@ describe("the OpenAPI document", () => {
 
     it.each([
       ["/v1/catalogue", "/v1/catalogue"],
-      ["/v1/catalogue/connectors", "/v1/catalogue/connectors?limit=200"],
       ["/v1/rules", "/v1/rules"],
       ["/v1/editions", "/v1/editions"],
       ["/v1/tables", "/v1/tables"],
@@ -203,6 +202,14 @@ describe("the OpenAPI document", () => {
       ["/readyz", "/readyz"],
     ])("at %s", async (path, url) => {
       await expectDescribed("GET", path, url);
+    });
+
+    it("on every page of the catalogue", async () => {
+      let next: string | null = "";
+      while (next !== null) {
+        const url = `/v1/catalogue/connectors?limit=200${next === "" ? "" : `&cursor=${next}`}`;
+        ({ next } = (await expectDescribed("GET", "/v1/catalogue/connectors", url)) as { next: string | null });
+      }
     });
 
     it("to a request that is wrong", async () => {

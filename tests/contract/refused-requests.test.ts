@@ -516,10 +516,7 @@ describe("a request that is wrong", () => {
     await other.close();
   });
 
-  it.each([
-    ...REFUSED.map(({ body, ...rest }) => ({ ...rest, text: JSON.stringify(body) })),
-    ...AS_TEXT,
-  ])(
+  it.each([...REFUSED.map(({ body, ...rest }) => ({ ...rest, text: JSON.stringify(body) })), ...AS_TEXT])(
     "$what is refused with $status $code at $pointer, and nothing is stored",
     async ({ text: payload, status, code, pointer, accepted }) => {
       const { problem, type } = await post(payload);

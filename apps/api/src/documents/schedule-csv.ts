@@ -42,6 +42,7 @@ const COLUMNS: Readonly<Record<string, ColumnValue>> = {
   conditions: ({ conditions }) => conditions.join(" "),
   dutiesOnSite: ({ dutiesOnSite }) => dutiesOnSite.join(" "),
   missing: ({ missing }) => missing.map(({ path }) => path).join("; "),
+  caveats: ({ caveats }) => caveats.join(" "),
   fix: ({ fix }) => fix,
 };
 

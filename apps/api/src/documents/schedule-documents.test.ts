@@ -50,7 +50,7 @@ const row: ScheduleRow = {
   conditions: ["Photograph the mark."],
   dutiesOnSite: ["No strand is nicked."],
   missing: [],
-  caveats: [],
+  caveats: ["This cell is unconfirmed."],
   fix: "",
   selection: null,
 };
@@ -172,6 +172,7 @@ describe("the schedule as text", () => {
       "Instead:   LF-2, lug",
       "Open questions: 1",
       "location (joint/place/location)",
+      "T-01: This cell is unconfirmed.",
       "Parts for the accepted joints",
       "A licensed electrician decides.",
     ].map((words) => text.indexOf(words));

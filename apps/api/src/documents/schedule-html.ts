@@ -1,6 +1,7 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
   basisText,
+  caveatsByMarks,
   connectorWithQuantity,
   countsText,
   factName,
@@ -35,6 +36,7 @@ export function scheduleHtml(schedule: ConnectorSchedule): string {
 ${areas}
 ${rejections(schedule)}
 ${openQuestions(schedule)}
+${caveats(schedule)}
 ${totals(schedule)}
 </body>
 </html>
@@ -88,6 +90,19 @@ function openQuestions({ openQuestions: asked }: ConnectorSchedule): Markup {
 ${asked.map(
   ({ mark, facts, clause }) => markup`<dt>${mark} [${clause}]</dt>
 <dd>${list(facts.map(({ path, because }) => `${factName(path)}: ${because}`))}</dd>
+`,
+)}</dl>
+`;
+}
+
+function caveats(schedule: ConnectorSchedule): Markup {
+  const held = caveatsByMarks(schedule);
+  if (held.length === 0) return NOTHING;
+  return markup`<h2>To be kept in mind</h2>
+<dl>
+${held.map(
+  ({ caveat, marks }) => markup`<dt>${caveat}</dt>
+<dd>${marks.join(", ")}</dd>
 `,
 )}</dl>
 `;

@@ -1,10 +1,12 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
   basisText,
+  caveatsByMarks,
   connectorWithQuantity,
   countsText,
   factName,
   levelText,
+  marksText,
   preparationPhrases,
   rowsByArea,
   torqueText,
@@ -37,7 +39,7 @@ export function scheduleText(schedule: ConnectorSchedule): string {
     lines.push(...tableLines(COLUMNS, []));
     for (const row of rows) lines.push(...rowLines(row));
   }
-  lines.push(...rejections(schedule), ...openQuestions(schedule), ...totals(schedule));
+  lines.push(...rejections(schedule), ...openQuestions(schedule), ...caveats(schedule), ...totals(schedule));
   lines.push("", `${countsText(schedule)}.`, ...wrap(schedule.caution, PAGE_WIDTH));
   return `${lines.flatMap((line) => (line.length > PAGE_WIDTH ? wrap(line, PAGE_WIDTH) : [line])).join("\n")}\n`;
 }
@@ -96,6 +98,16 @@ function openQuestions({ openQuestions: asked }: ConnectorSchedule): readonly st
       `${mark}${clause === "" ? "" : `  [${clause}]`}`,
       ...facts.flatMap(({ path, because }) => paragraph(`${factName(path)} (${path}): ${because}`, PAGE_WIDTH, 4)),
     ]),
+  );
+}
+
+function caveats(schedule: ConnectorSchedule): readonly string[] {
+  return section(
+    "To be kept in mind",
+    caveatsByMarks(schedule).flatMap(({ caveat, marks }) => {
+      const named = marks.length <= 3 ? marks.join(", ") : marksText(marks.length);
+      return paragraph(`${named}: ${caveat}`, PAGE_WIDTH, 0, 4);
+    }),
   );
 }
 

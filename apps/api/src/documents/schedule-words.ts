@@ -107,7 +107,26 @@ export function countsText({ counts }: ConnectorSchedule): string {
 }
 
 function tally({ marks, joints }: { readonly marks: number; readonly joints: number }): string {
-  return `${marks} ${marks === 1 ? "mark" : "marks"} (${joints} ${joints === 1 ? "joint" : "joints"})`;
+  return `${marksText(marks)} (${joints} ${joints === 1 ? "joint" : "joints"})`;
+}
+
+/** Each caveat once, with the marks that it holds for; the one of most marks first. */
+export function caveatsByMarks({
+  rows,
+}: ConnectorSchedule): readonly { readonly caveat: string; readonly marks: readonly string[] }[] {
+  const marks = new Map<string, string[]>();
+  for (const row of rows)
+    for (const caveat of row.caveats) {
+      const held = marks.get(caveat);
+      if (held === undefined) marks.set(caveat, [row.mark]);
+      else held.push(row.mark);
+    }
+  return [...marks].map(([caveat, of]) => ({ caveat, marks: of })).sort((a, b) => b.marks.length - a.marks.length);
+}
+
+/** "3 marks". */
+export function marksText(count: number): string {
+  return `${count} ${count === 1 ? "mark" : "marks"}`;
 }
 
 /** What is asked for, by the last part of its path: "terminal temperature". */
