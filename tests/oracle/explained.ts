@@ -78,6 +78,13 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
+    about: ["feeder-tap", "terminal-temperature"],
+    because: "the library also asks whether the insulation of the run of a feeder tap is one for the place",
+    perThousand: 0.5,
+  },
+  {
+    library: "reject",
+    oracle,
     about: ["place-listing"],
     because: "the library lets a burial listing stand for concrete only with clamps",
     perThousand: 0.5,

@@ -14,6 +14,7 @@ import { metalMark, touchingMetals } from "./clauses/metals.js";
 import { mounting } from "./clauses/mounting.js";
 import { parallel } from "./clauses/parallel.js";
 import { deterioratingAgent, place } from "./clauses/place.js";
+import { runThrough } from "./clauses/run-through.js";
 import { serviceMark } from "./clauses/service-mark.js";
 import { bendingSpace, fill } from "./clauses/space.js";
 import { torque } from "./clauses/torque.js";
@@ -53,6 +54,7 @@ const BY_SEAT: readonly ((asked: Case, seats: readonly Seat[]) => Objection[])[]
   touchingMetals,
   conductorsPerOpening,
   panelNeutral,
+  runThrough,
   torque,
 ];
 

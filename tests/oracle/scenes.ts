@@ -675,7 +675,11 @@ const tap: Scene = (dice, edition) => {
   circuit.endTerminalTemperature = terminalTemperature(dice);
   const location = dice.weighted<Location>([80, "dry"], [20, "wet"]);
   const places: PlaceListing[] = location === "dry" ? ["dry"] : ["dry", "damp", "wet"];
-  const conductors = [group(dice, runMetal, runSize, { duty: "run" }), group(dice, "copper", tapSize, { duty: "tap" })];
+  const uncut = dice.weighted<boolean | undefined>([45, true], [45, false], [10, undefined]);
+  const conductors = [
+    group(dice, runMetal, runSize, { duty: "run", ...(uncut === undefined ? {} : { uncut }) }),
+    group(dice, "copper", tapSize, { duty: "tap" }),
+  ];
   const joint = jointOf(
     {
       function: "tap",
@@ -916,7 +920,7 @@ const groundJoin: Scene = (dice) => {
   const conductors =
     kind === "tap"
       ? [
-          group(dice, metal, size, { duty: "run", insulation }),
+          group(dice, metal, size, { duty: "run", insulation, uncut: dice.percent(50) }),
           group(dice, metal, smaller, { duty: "tap", insulation }),
         ]
       : [group(dice, metal, size, { insulation }), group(dice, metal, smaller, { insulation })];

@@ -43,6 +43,24 @@ describe("a run that stays in one piece (NFPA 70-2023 110.3(B))", () => {
     expect(tapped({})).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/0/uncut" }] });
     expect(tapped({ uncut: false }).outcome).toBe("not-applicable");
   });
+  test("which conductor runs through is asked for where none is said to, and the part takes only ends", () => {
+    const conductors = [sampleConductor(), sampleConductor({ size: "6 AWG" })];
+    const unsaid = (part: Partial<Connector>, group: Partial<ConductorGroup> = {}) =>
+      runThrough.check(
+        sampleSubject(
+          sampleJoint({ function: "tap", conductors: [sampleConductor(group), ...conductors.slice(1)] }),
+          sampleConnector({
+            functions: ["tap"],
+            openings: [sampleOpening({ id: "a" }), sampleOpening({ id: "b" })],
+            ...part,
+          }),
+        ),
+        nfpa70Edition2023,
+      );
+    expect(unsaid({})).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/0/duty" }] });
+    expect(unsaid({}, { uncut: true }).outcome).toBe("fail");
+    expect(unsaid({ construction: "split-bolt" }).outcome).toBe("pass");
+  });
   test("is no question of splices and terminations", () => {
     expect(runThrough.check(sampleSubject(), nfpa70Edition2023).outcome).toBe("not-applicable");
   });

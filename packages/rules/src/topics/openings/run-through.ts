@@ -1,6 +1,6 @@
 import { conductorWords } from "../../core/conductor-words.js";
 import type { Connector, ConnectorFamily, Construction, Opening } from "../../core/connector.js";
-import { landedGroups } from "../../core/opening-fit.js";
+import { type LandedGroup, landedGroups } from "../../core/opening-fit.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
@@ -27,17 +27,27 @@ export const runThrough: Rule = {
   cannotSee: "where along the run the tap is made",
   check({ joint, connector, landings, origin }, edition) {
     if (joint.function !== "tap") return notApplicable(ID, "no conductor runs through a splice or a termination");
-    const run = landedGroups(landings).find(({ conductor }) => conductor.duty === "run" && conductor.uncut !== false);
+    const landed = landedGroups(landings).filter(mayRunOn);
+    // The opening that takes only an end decides; a part that closes around every run has none.
+    const run = landed.find(({ opening }) => !closesAround(connector, opening)) ?? landed[0];
     if (run === undefined) return notApplicable(ID, "no conductor is said to run through in one piece");
     const { conductor, group, opening, openingIndex } = run;
     const cite = edition.clauses.instructions;
     const worksheet = new Worksheet();
     const path = `joint/conductors/${String(group)}`;
-    const duty = worksheet.given("the conductor in the tap", "run", `${path}/duty`);
+    const duty = worksheet.given("duty of the conductor in the tap", conductor.duty ?? "not known", `${path}/duty`);
     const construction = worksheet.given("how the part holds", connector.construction, `${origin}/construction`);
     const openingStep = worksheet.given("opening it lies in", opening.id, `${origin}/openings/${String(openingIndex)}`);
     const around = closesAround(connector, opening);
     const text = { cite, required: "a part that closes around an uncut conductor" };
+    if (!around && conductor.duty === undefined && conductor.uncut === undefined)
+      return asking(
+        ID,
+        worksheet,
+        `${path}/duty`,
+        `Whether the ${conductorWords(conductor)} runs through or leaves is not given; this part takes only the end of a conductor.`,
+        { cite, required: text.required, offered: connector.description },
+      );
     if (!around && conductor.uncut === undefined)
       return asking(
         ID,
@@ -64,6 +74,11 @@ export const runThrough: Rule = {
     });
   },
 };
+
+/** A conductor that leaves ends here, and one that is said to be cut does; any other may go on. */
+function mayRunOn({ conductor }: LandedGroup): boolean {
+  return conductor.duty !== "tap" && conductor.uncut !== false;
+}
 
 function closesAround({ construction, family }: Connector, opening: Opening): boolean {
   return opening.duty === "run" || AROUND.includes(construction) || AROUND_FAMILIES.includes(family);
