@@ -252,6 +252,26 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
       } as const,
     ]),
   ),
+  "overcurrent-device": [
+    ...RUNS.flatMap((run) =>
+      (["smallest-for-load", "largest-for-conductor", "check"] as const).flatMap((ask) =>
+        (["fuse", "circuit-breaker"] as const).map(
+          (deviceKind) =>
+            ({
+              ask,
+              circuit: "branch-circuit",
+              serves: "ordinary",
+              deviceKind,
+              deviceA: 125,
+              continuousLoadA: 61.7,
+              nonContinuousLoadA: 33.3,
+              conductor: { size: "1/0 AWG", run },
+            }) as const,
+        ),
+      ),
+    ),
+    { ask: "check", circuit: "feeder", serves: "motor", deviceKind: "fuse" },
+  ],
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {

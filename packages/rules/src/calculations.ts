@@ -11,6 +11,7 @@ import { type ConversionQuestion, convert } from "./topics/conversion/convert.js
 import { type RacewayFillQuestion, racewayFill } from "./topics/fill/raceway-fill.js";
 import { type WirewayFillQuestion, wirewayFill } from "./topics/fill/wireway-fill.js";
 import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
+import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
 import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
 import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
@@ -24,6 +25,7 @@ export interface CalculationQuestions {
   readonly convert: ConversionQuestion;
   readonly "dc-resistance": DcResistanceQuestion;
   readonly "motor-circuit": MotorCircuitQuestion;
+  readonly "overcurrent-device": OvercurrentDeviceQuestion;
   readonly "pull-box": PullBoxQuestion;
   readonly "raceway-fill": RacewayFillQuestion;
   readonly "short-circuit": ShortCircuitQuestion;
@@ -43,6 +45,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     convert,
     "dc-resistance": dcResistance,
     "motor-circuit": motorCircuit,
+    "overcurrent-device": overcurrentDevice,
     "pull-box": pullBox,
     "raceway-fill": racewayFill,
     "short-circuit": shortCircuit,
@@ -109,6 +112,13 @@ export {
   type MotorBuild,
   type MotorKind,
 } from "./topics/motors/motor-current.js";
+export {
+  type OvercurrentDeviceAsk,
+  type OvercurrentDeviceQuestion,
+  type ProtectedRun,
+  SERVED_LOADS,
+  type ServedLoad,
+} from "./topics/protection/overcurrent-device.js";
 export type { DcResistanceQuestion } from "./topics/resistance/dc-resistance.js";
 export type { CircularMilHeating } from "./topics/short-circuit/circular-mil-heating.js";
 export {
