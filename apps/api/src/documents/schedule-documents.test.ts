@@ -138,6 +138,8 @@ describe("the schedule as a page", () => {
       "a larger lug",
       "LF-2, lug",
       "The place decides.",
+      "No strand is nicked.",
+      "This cell is unconfirmed.",
       "A licensed electrician decides.",
     ])
       expect(page).toContain(words);
@@ -172,8 +174,9 @@ describe("the schedule as text", () => {
       "Instead:   LF-2, lug",
       "Open questions: 1",
       "location (joint/place/location)",
-      "T-01: This cell is unconfirmed.",
       "Parts for the accepted joints",
+      "T-01: No strand is nicked.",
+      "T-01: This cell is unconfirmed.",
       "A licensed electrician decides.",
     ].map((words) => text.indexOf(words));
     expect(places).toEqual([...places].sort((a, b) => a - b));

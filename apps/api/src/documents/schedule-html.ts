@@ -1,13 +1,14 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
   basisText,
-  caveatsByMarks,
   connectorWithQuantity,
   countsText,
   factName,
   levelText,
   preparationPhrases,
   rowsByArea,
+  type SentenceOfMarks,
+  sentencesByMarks,
   torqueText,
   VERDICT_WORDS,
 } from "./schedule-words.js";
@@ -36,8 +37,9 @@ export function scheduleHtml(schedule: ConnectorSchedule): string {
 ${areas}
 ${rejections(schedule)}
 ${openQuestions(schedule)}
-${caveats(schedule)}
 ${totals(schedule)}
+${sentences("On site, at the joints that are accepted", sentencesByMarks(schedule, "dutiesOnSite"))}
+${sentences("To be kept in mind", sentencesByMarks(schedule, "caveats"))}
 </body>
 </html>
 `.html;
@@ -95,13 +97,12 @@ ${asked.map(
 `;
 }
 
-function caveats(schedule: ConnectorSchedule): Markup {
-  const held = caveatsByMarks(schedule);
+function sentences(title: string, held: readonly SentenceOfMarks[]): Markup {
   if (held.length === 0) return NOTHING;
-  return markup`<h2>To be kept in mind</h2>
+  return markup`<h2>${title}</h2>
 <dl>
 ${held.map(
-  ({ caveat, marks }) => markup`<dt>${caveat}</dt>
+  ({ sentence, marks }) => markup`<dt>${sentence}</dt>
 <dd>${marks.join(", ")}</dd>
 `,
 )}</dl>
@@ -166,6 +167,7 @@ th, td { border: 1px solid #b8b8b8; padding: .3rem .45rem; text-align: left; ver
 thead th { background: #eeeeea; }
 ul { margin: 0; padding-left: 1.1rem; }
 small { color: #444; }
+tbody th { white-space: nowrap; }
 tr.reject td:nth-of-type(4) { background: #fbe3e1; }
 tr.needs-information td:nth-of-type(4) { background: #fdf1cf; }
 tr.accept td:nth-of-type(4), tr.accept-with-conditions td:nth-of-type(4) { background: #e6f2e4; }

@@ -1,7 +1,6 @@
 import type { ConnectorSchedule, ScheduleRow } from "@landfast/rules";
 import {
   basisText,
-  caveatsByMarks,
   connectorWithQuantity,
   countsText,
   factName,
@@ -9,6 +8,8 @@ import {
   marksText,
   preparationPhrases,
   rowsByArea,
+  type SentenceOfMarks,
+  sentencesByMarks,
   torqueText,
   VERDICT_WORDS,
 } from "./schedule-words.js";
@@ -39,7 +40,11 @@ export function scheduleText(schedule: ConnectorSchedule): string {
     lines.push(...tableLines(COLUMNS, []));
     for (const row of rows) lines.push(...rowLines(row));
   }
-  lines.push(...rejections(schedule), ...openQuestions(schedule), ...caveats(schedule), ...totals(schedule));
+  lines.push(...rejections(schedule), ...openQuestions(schedule), ...totals(schedule));
+  lines.push(
+    ...sentences("On site, at the joints that are accepted", sentencesByMarks(schedule, "dutiesOnSite")),
+    ...sentences("To be kept in mind", sentencesByMarks(schedule, "caveats")),
+  );
   lines.push("", `${countsText(schedule)}.`, ...wrap(schedule.caution, PAGE_WIDTH));
   return `${lines.flatMap((line) => (line.length > PAGE_WIDTH ? wrap(line, PAGE_WIDTH) : [line])).join("\n")}\n`;
 }
@@ -101,12 +106,12 @@ function openQuestions({ openQuestions: asked }: ConnectorSchedule): readonly st
   );
 }
 
-function caveats(schedule: ConnectorSchedule): readonly string[] {
+function sentences(title: string, held: readonly SentenceOfMarks[]): readonly string[] {
   return section(
-    "To be kept in mind",
-    caveatsByMarks(schedule).flatMap(({ caveat, marks }) => {
+    title,
+    held.flatMap(({ sentence, marks }) => {
       const named = marks.length <= 3 ? marks.join(", ") : marksText(marks.length);
-      return paragraph(`${named}: ${caveat}`, PAGE_WIDTH, 0, 4);
+      return paragraph(`${named}: ${sentence}`, PAGE_WIDTH, 0, 4);
     }),
   );
 }

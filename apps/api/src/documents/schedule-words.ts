@@ -110,18 +110,25 @@ function tally({ marks, joints }: { readonly marks: number; readonly joints: num
   return `${marksText(marks)} (${joints} ${joints === 1 ? "joint" : "joints"})`;
 }
 
-/** Each caveat once, with the marks that it holds for; the one of most marks first. */
-export function caveatsByMarks({
-  rows,
-}: ConnectorSchedule): readonly { readonly caveat: string; readonly marks: readonly string[] }[] {
-  const marks = new Map<string, string[]>();
+/** A sentence that holds for several marks. */
+export interface SentenceOfMarks {
+  readonly sentence: string;
+  readonly marks: readonly string[];
+}
+
+/** Each caveat, or each duty on site, once and with the marks that it holds for; the one of most marks first. */
+export function sentencesByMarks(
+  { rows }: ConnectorSchedule,
+  which: "caveats" | "dutiesOnSite",
+): readonly SentenceOfMarks[] {
+  const held = new Map<string, string[]>();
   for (const row of rows)
-    for (const caveat of row.caveats) {
-      const held = marks.get(caveat);
-      if (held === undefined) marks.set(caveat, [row.mark]);
-      else held.push(row.mark);
+    for (const sentence of row[which]) {
+      const marks = held.get(sentence);
+      if (marks === undefined) held.set(sentence, [row.mark]);
+      else marks.push(row.mark);
     }
-  return [...marks].map(([caveat, of]) => ({ caveat, marks: of })).sort((a, b) => b.marks.length - a.marks.length);
+  return [...held].map(([sentence, marks]) => ({ sentence, marks })).sort((a, b) => b.marks.length - a.marks.length);
 }
 
 /** "3 marks". */
