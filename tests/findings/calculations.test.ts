@@ -7,6 +7,7 @@ import {
   calculate,
   EDITIONS,
   type FillConductor,
+  TAP_ALLOWANCES,
 } from "@landfast/rules";
 import { describe, expect, test } from "vitest";
 import { faultsOf } from "./walk-finding.js";
@@ -272,6 +273,28 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
     ),
     { ask: "check", circuit: "feeder", serves: "motor", deviceKind: "fuse" },
   ],
+  tap: TAP_ALLOWANCES.flatMap((allowance) =>
+    (["smallest-size", "check"] as const).flatMap((ask) =>
+      RUNS.slice(1, 4).map(
+        (run) =>
+          ({
+            ask,
+            allowance,
+            deviceAheadA: 400,
+            endDeviceA: 60,
+            continuousLoadA: 31.3,
+            nonContinuousLoadA: 5,
+            length: { value: 2.9, unit: "m" },
+            physicallyProtected: true,
+            primaryV: 480,
+            secondaryV: 208,
+            highBay: { wallHeight: ft(36), horizontalLength: ft(20), tapAboveFloor: { value: 10, unit: "m" } },
+            size: "4/0 AWG",
+            run,
+          }) as const,
+      ),
+    ),
+  ),
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {

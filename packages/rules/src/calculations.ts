@@ -14,6 +14,7 @@ import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-c
 import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
 import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
+import { type TapQuestion, tap } from "./topics/tap-size/tap.js";
 import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
 
 /** What each calculation is asked. */
@@ -29,6 +30,7 @@ export interface CalculationQuestions {
   readonly "pull-box": PullBoxQuestion;
   readonly "raceway-fill": RacewayFillQuestion;
   readonly "short-circuit": ShortCircuitQuestion;
+  readonly tap: TapQuestion;
   readonly "voltage-drop": VoltageDropQuestion;
   readonly "wireway-fill": WirewayFillQuestion;
 }
@@ -49,6 +51,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "pull-box": pullBox,
     "raceway-fill": racewayFill,
     "short-circuit": shortCircuit,
+    tap,
     "voltage-drop": voltageDrop,
     "wireway-fill": wirewayFill,
   });
@@ -127,6 +130,8 @@ export {
   type KFactorInsulation,
 } from "./topics/short-circuit/k-factor-heating.js";
 export type { ShortCircuitAsk, ShortCircuitQuestion } from "./topics/short-circuit/short-circuit.js";
+export type { HighBay, TapAsk, TapQuestion } from "./topics/tap-size/tap.js";
+export { TAP_ALLOWANCES, type TapAllowance } from "./topics/tap-size/tap-allowances.js";
 export {
   type CircuitImpedance,
   CONDUIT_MATERIALS,
