@@ -98,6 +98,8 @@ export interface EditionClauses {
   readonly insulationTypes: Citation;
   readonly conductorAreas: Citation;
   readonly listedConnectors: Citation;
+  readonly approval: Citation;
+  readonly splicingConnectors: Citation;
   readonly temperatureMark: Citation;
   readonly padBolts: Citation;
   readonly voltageDropBranch: Citation;

@@ -74,6 +74,8 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     insulationTypes: at(moved.insulationTypes),
     conductorAreas: at("Chapter 9 Table 8"),
     listedConnectors: Object.freeze({ standard: "UL 486A-486B", edition: "", locator: "scope and marking" }),
+    approval: at("110.2"),
+    splicingConnectors: Object.freeze({ standard: "UL 486C", edition: "", locator: "scope" }),
     temperatureMark: Object.freeze({ standard: "UL 486A-486B", edition: "", locator: "temperature marking" }),
     padBolts: COMMON_PRACTICE,
     voltageDropBranch: at("210.19, informational note on voltage drop"),

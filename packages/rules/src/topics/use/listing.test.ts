@@ -1,32 +1,101 @@
 import { describe, expect, test } from "vitest";
 import type { ConductorGroup } from "../../core/conductor.js";
+import type { Connector } from "../../core/connector.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { listing } from "./listing.js";
 
-function listed(standards: readonly string[], conductor: Partial<ConductorGroup> = {}) {
-  const connector = sampleConnector({ listings: standards.map((standard) => ({ standard })) });
-  const joint = sampleJoint({ conductors: [sampleConductor(conductor)] });
+function check(
+  standards: readonly string[],
+  conductors: readonly Partial<ConductorGroup>[],
+  part: Partial<Connector> = {},
+) {
+  const connector = sampleConnector({
+    mounting: { kind: "free" },
+    listings: standards.map((standard) => ({ standard })),
+    ...part,
+  });
+  const joint = sampleJoint({ function: "splice", conductors: conductors.map(sampleConductor) });
   return listing.check(sampleSubject(joint, connector), nfpa70Edition2023);
 }
 
-describe("listing of the connector (NFPA 70-2023 110.3(B))", () => {
-  test("a stated listing passes, none is asked for", () => {
-    expect(listed(["UL 486A-486B"]).outcome).toBe("pass");
-    expect(listed([])).toMatchObject({ outcome: "missing", missing: [{ path: "connector/listings" }] });
+const SPLICING = ["UL 486C"];
+
+describe("a listing is stated (NFPA 70-2023 110.2, 110.3(B))", () => {
+  test("a connector with a listing passes, whatever it is, and says which", () => {
+    expect(check(["UL 486A-486B", "UL 467"], [{ size: "500 kcmil" }])).toMatchObject({
+      outcome: "pass",
+      offered: "UL 486A-486B and UL 467",
+      conditions: [],
+    });
   });
-  // published: scope of UL 486C, from memory: 6 AWG is the largest; solid aluminum to 10 AWG
+  test("a connector without one is asked about by name", () => {
+    expect(check([], [{}])).toMatchObject({
+      outcome: "missing",
+      cite: { locator: "110.2" },
+      missing: [{ path: "connector/listings" }],
+    });
+  });
+  test("a terminal that belongs to its equipment is asked about at its own path", () => {
+    const subject = sampleSubject(sampleJoint(), sampleConnector({ listings: [] }));
+    expect(listing.check({ ...subject, origin: "joint/equipment/terminal" }, nfpa70Edition2023)).toMatchObject({
+      missing: [{ path: "joint/equipment/terminal/listings" }],
+    });
+  });
+  test("a weld without one is allowed by name and not asked about", () => {
+    expect(check([], [{}], { construction: "weld" }).outcome).toBe("not-applicable");
+  });
+});
+
+describe("the scope of splicing connectors (UL 486C)", () => {
+  // published: UL 486C, scope: 6 AWG or smaller; aluminum solid 12 and 10 AWG, stranded 12 to 6 AWG
   test.each([
-    ["copper", "class-B", "8 AWG", "pass"],
-    ["copper", "class-B", "6 AWG", "pass"],
-    ["copper", "class-B", "4 AWG", "fail"],
-    ["aluminum", "class-B", "6 AWG", "pass"],
-    ["aluminum", "class-B", "4 AWG", "fail"],
-    ["aluminum", "solid", "12 AWG", "pass"],
-    ["aluminum", "solid", "10 AWG", "pass"],
-    ["aluminum", "solid", "8 AWG", "fail"],
-  ] as const)("UL 486C with %s %s %s: %s", (metal, stranding, size, outcome) => {
-    expect(listed(["UL 486C"], { metal, stranding, size }).outcome).toBe(outcome);
-    expect(listed(["UL 486C", "UL 486A-486B"], { metal, stranding, size }).outcome).toBe("pass");
+    ["copper", "18 AWG", "solid", "pass"],
+    ["copper", "8 AWG", "class-B", "pass"],
+    ["copper", "6 AWG", "class-B", "pass"],
+    ["copper", "6 AWG", "solid", "pass"],
+    ["copper", "5 AWG", "class-B", "fail"],
+    ["copper", "4 AWG", "class-B", "fail"],
+    ["copper", "10 mm2", "iec-class-2", "pass"],
+    ["copper", "16 mm2", "iec-class-2", "fail"],
+    ["copper", "4 AWG", "unknown", "fail"],
+    ["aluminum", "14 AWG", "solid", "fail"],
+    ["aluminum", "12 AWG", "solid", "pass"],
+    ["aluminum", "10 AWG", "solid", "pass"],
+    ["aluminum", "8 AWG", "solid", "fail"],
+    ["aluminum", "6 mm2", "iec-class-1", "fail"],
+    ["aluminum", "4 mm2", "iec-class-1", "pass"],
+    ["aluminum", "8 AWG", "class-B", "pass"],
+    ["aluminum", "6 AWG", "compact", "pass"],
+    ["aluminum", "4 AWG", "compact", "fail"],
+    ["aluminum", "10 AWG", "unknown", "pass"],
+    ["aluminum", "8 AWG", "unknown", "missing"],
+    ["copper-clad-aluminum", "8 AWG", "solid", "fail"],
+    ["copper-clad-aluminum", "14 AWG", "class-B", "fail"],
+  ] as const)("%s %s %s: %s", (metal, size, stranding, outcome) => {
+    expect(check(SPLICING, [{ metal, size, stranding }]).outcome).toBe(outcome);
+  });
+  test("another listing beside it may reach further", () => {
+    expect(check(["UL 486C", "UL 486A-486B"], [{ size: "4 AWG" }]).outcome).toBe("pass");
+  });
+  test("one conductor outside refuses the joint, also beside one that is not known", () => {
+    const unknown = { metal: "aluminum", size: "8 AWG", stranding: "unknown" } as const;
+    expect(check(SPLICING, [unknown, { size: "4 AWG" }])).toMatchObject({ outcome: "fail", fix: expect.any(String) });
+    expect(check(SPLICING, [{ size: "12 AWG" }, unknown])).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/conductors/1/stranding" }],
+    });
+  });
+  test("the sentence gives the limit and the conductor", () => {
+    expect(check(SPLICING, [{ size: "4 AWG" }])).toMatchObject({
+      sentence:
+        "The connector is listed to UL 486C only, which covers conductors up to 6 AWG; the conductor is 4 AWG class B copper.",
+    });
+    expect(check(SPLICING, [{ metal: "aluminum", size: "8 AWG", stranding: "solid" }])).toMatchObject({
+      sentence: expect.stringContaining("covers solid aluminum up to 10 AWG"),
+    });
+    expect(check(SPLICING, [{ metal: "aluminum", size: "14 AWG" }])).toMatchObject({
+      sentence: expect.stringContaining("covers no aluminum below 12 AWG"),
+    });
   });
 });
