@@ -112,14 +112,11 @@ export const terminalTemperature: Rule = {
 /** Indexes of the groups that carry the load given, or why there is none. */
 function judgedGroups(joint: Joint): readonly number[] | "only-leads" | "only-fixture-wire" {
   const groups: number[] = [];
-  let fixtureWire = false;
   joint.conductors.forEach((conductor, group) => {
-    if (conductor.insulation === "fixture-wire") fixtureWire = true;
-    if (!isBuildingWire(conductor)) return;
-    groups.push(group);
+    if (isBuildingWire(conductor)) groups.push(group);
   });
   if (groups.length > 0) return groups;
-  return fixtureWire ? "only-fixture-wire" : "only-leads";
+  return joint.conductors.some(({ insulation }) => insulation === "fixture-wire") ? "only-fixture-wire" : "only-leads";
 }
 
 /** The device's rating as the load of a neutral, where every conductor carries even that; else its load must be asked. */
