@@ -1,25 +1,21 @@
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
 import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
-import type { Electrode } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
+import {
+  type ElectrodeCap,
+  electrodeCap,
+  electrodeConductorCell,
+  ROD_ALUMINUM,
+  ROD_COPPER,
+} from "../../core/electrode-conductor.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
+import { awgOrKcmil, groundingColumn, metalMark, writeArea } from "../../core/grounding-area.js";
 import type { Grounding, Joint } from "../../core/joint.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { type Cell, cellInInterval, isRefused, type Table } from "../../core/table.js";
+import { isRefused, type Table } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { awgOrKcmil, groundingColumn, metalMark, writeArea } from "./conductor-area.js";
 
 const ID = "electrode-conductor-size";
-
-/** A conductor that serves one electrode alone need not be larger than this. */
-interface Cap {
-  readonly size: string;
-  readonly clause: "electrodeConductorToRod" | "electrodeConductorToConcrete";
-}
-
-const ROD_COPPER: Cap = { size: "6 AWG", clause: "electrodeConductorToRod" };
-const ROD_ALUMINUM: Cap = { size: "4 AWG", clause: "electrodeConductorToRod" };
-const CONCRETE_COPPER: Cap = { size: "4 AWG", clause: "electrodeConductorToConcrete" };
 
 /** What the conductor must at least be. */
 interface Required {
@@ -107,7 +103,7 @@ interface Written {
 
 /** By what the size is judged, once it is clear that nothing missing can turn the answer. */
 type Basis =
-  | { readonly by: "cap"; readonly size: ConductorSize; readonly cap: Cap }
+  | { readonly by: "cap"; readonly size: ConductorSize; readonly cap: ElectrodeCap }
   | { readonly by: "service"; readonly size: ConductorSize }
   | { readonly by: "largest"; readonly size: ConductorSize }
   | { readonly by: "smallest"; readonly size: ConductorSize };
@@ -126,7 +122,7 @@ function decide(
         "The sizes of electrode conductors are printed in AWG and kcmil; a size of another system cannot be set against them.",
     };
   const { electrode, service, soleConnection } = grounding ?? {};
-  const cap = electrode === undefined ? undefined : capOf(electrode, conductor.metal);
+  const cap = electrode === undefined ? undefined : electrodeCap(electrode, conductor.metal);
   const capReached = cap !== undefined && size.areaKcmil >= sizeOf(cap.size).areaKcmil;
   if (capReached && soleConnection === true) return { by: "cap", size, cap };
   const [smallest, largest] = extremes(conductor.metal, edition);
@@ -245,7 +241,7 @@ function writeByService(
   const one = writeArea(worksheet, sizeOf(service.size), [size], edition);
   const sets = worksheet.given("sets of service conductors", service.sets, "joint/grounding/service/sets");
   const total = worksheet.multiply("service area of all sets", [one, sets], "kcmil", cite);
-  const cell = serviceCell(service.metal, total.value, metal, edition);
+  const cell = electrodeConductorCell(service.metal, total.value, metal, edition);
   const read = worksheet.tryRead("least size by the service", cell, [total, serviceMetal, metalStep]);
   if ("refusal" in read) throw new Error(read.detail);
   return {
@@ -272,22 +268,6 @@ function clauseOf(basis: Basis, { clauses }: Edition) {
   return basis.by === "cap" ? clauses[basis.cap.clause] : clauses.electrodeConductorSize;
 }
 
-function capOf(electrode: Electrode, metal: ConductorMetal): Cap | undefined {
-  switch (electrode) {
-    case "copper-bonded-rod":
-    case "galvanized-rod":
-    case "stainless-rod":
-    case "plate":
-      return metal === "copper" ? ROD_COPPER : ROD_ALUMINUM;
-    case "concrete-encased-rebar":
-      return metal === "copper" ? CONCRETE_COPPER : undefined;
-    case "water-pipe":
-    case "building-steel":
-    case "ground-ring":
-      return undefined;
-  }
-}
-
 function leastCapKcmil(metal: ConductorMetal): number {
   return sizeOf((metal === "copper" ? ROD_COPPER : ROD_ALUMINUM).size).areaKcmil;
 }
@@ -303,17 +283,6 @@ function areaOf(cell: Table["rows"][number]["cells"][string] | undefined): numbe
   return cell === undefined || isRefused(cell) ? Number.NaN : sizeOf(String(cell.value)).areaKcmil;
 }
 
-function serviceCell(
-  serviceMetal: ConductorMetal,
-  areaKcmil: number,
-  metal: ConductorMetal,
-  { tables }: Edition,
-): Cell | ReturnType<typeof cellInInterval> {
-  const table =
-    serviceMetal === "copper" ? tables.electrodeConductorCopperService : tables.electrodeConductorAluminumService;
-  return cellInInterval(table, areaKcmil, groundingColumn(metal));
-}
-
 function requiredAreaKcmil(
   service: NonNullable<Grounding["service"]>,
   metal: ConductorMetal,
@@ -321,7 +290,7 @@ function requiredAreaKcmil(
 ): number | undefined {
   const size = awgOrKcmil(service.size);
   if (size === undefined || !(service.sets >= 1)) return undefined;
-  const cell = serviceCell(service.metal, size.areaKcmil * service.sets, metal, edition);
+  const cell = electrodeConductorCell(service.metal, size.areaKcmil * service.sets, metal, edition);
   return isRefused(cell) ? undefined : sizeOf(String(cell.value)).areaKcmil;
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Connector, GroundingListing } from "../../core/connector.js";
-import type { Joint } from "../../core/joint.js";
+import type { ConductorRole } from "../../core/conductor.js";
+import type { Connector, Electrode, GroundingListing } from "../../core/connector.js";
+import type { EquipmentKind, Joint } from "../../core/joint.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { electrodeConnection } from "./electrode-connection.js";
@@ -100,6 +101,56 @@ describe("connection to the electrode (NFPA 70-2023 250.70)", () => {
     };
     expect(connected(pipe, jumper, { family: "pipe-clamp" })).toMatchObject({ outcome: "pass", conditions: [] });
     expect(connected(ROD, { function: "splice" }).outcome).toBe("not-applicable");
-    expect(connected(ROD, { role: "equipment-ground" }).outcome).toBe("not-applicable");
+    expect(connected(ROD, { role: "phase" }).outcome).toBe("not-applicable");
+    const lug: Partial<Connector> = { family: "set-screw-lug-one-hole", construction: "set-screw" };
+    expect(connected({ listed: true, electrodes: [] }, { role: "equipment-ground" }, lug).outcome).toBe(
+      "not-applicable",
+    );
+  });
+});
+
+describe("a part named for electrodes serves nothing else (NFPA 70-2023 110.3(B))", () => {
+  const STEEL: GroundingListing = { listed: true, electrodes: ["building-steel"], conductorsPerClamp: 1 };
+  const mold: Partial<Connector> = { family: "exothermic-weld", construction: "weld", screws: [] };
+  const at = (kind: EquipmentKind | undefined, electrode?: Electrode, role: ConductorRole = "bonding") =>
+    connected(
+      STEEL,
+      {
+        role,
+        grounding: electrode === undefined ? {} : { electrode },
+        equipment: kind === undefined ? { tag: "?" } : { tag: "?", kind },
+        place: { location: "dry" },
+      },
+      mold,
+    );
+  test.each(["ground-bus", "switchboard", "panelboard", "transformer", "wireway"] as const)(
+    "a mold for building steel on a %s is refused, also where the conductor's electrode is given",
+    (kind) => {
+      expect(at(kind)).toMatchObject({
+        outcome: "fail",
+        sentence: `The part is listed for building steel; the conductor ends on a ${kind.replaceAll("-", " ")}, which is no electrode.`,
+      });
+      expect(at(kind, "building-steel").outcome).toBe("fail");
+      expect(at(kind, undefined, "equipment-ground").outcome).toBe("fail");
+    },
+  );
+  test.each([undefined, "other", "electrode", "handhole", "trench", "box", "pedestal"] as const)(
+    "where an electrode may be (%s) it is asked for, and judged once given",
+    (kind) => {
+      for (const role of ["bonding", "electrode-conductor", "equipment-ground"] as const) {
+        expect(at(kind, undefined, role)).toMatchObject({
+          outcome: "missing",
+          missing: [{ path: "joint/grounding/electrode" }],
+        });
+        expect(at(kind, "building-steel", role).outcome).toBe("pass");
+        expect(at(kind, "water-pipe", role).outcome).toBe("fail");
+      }
+    },
+  );
+  test("a clamp is held to it like a mold; a mold that names no electrode is not", () => {
+    expect(connected(ROD, { equipment: { tag: "G", kind: "ground-bus" } }).outcome).toBe("fail");
+    expect(connected({ ...STEEL, electrodes: [] }, { equipment: { tag: "G", kind: "ground-bus" } }, mold).outcome).toBe(
+      "not-applicable",
+    );
   });
 });

@@ -2,7 +2,7 @@ import { COMMON_PRACTICE } from "../../core/citation.js";
 import type { Connector, ConnectorFamily, Electrode, GroundingListing } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
-import type { Joint } from "../../core/joint.js";
+import type { EquipmentKind, Joint } from "../../core/joint.js";
 import {
   asking,
   type JointSubject,
@@ -18,6 +18,23 @@ const ID = "electrode-connection";
 
 /** Parts that are made to hold an electrode; a weld is a mold made for one. */
 const CLAMPS: readonly ConnectorFamily[] = ["rod-clamp", "pipe-clamp", "rebar-clamp"];
+
+/** Equipment that holds no electrode; a box, a pedestal, a handhole or a trench may. */
+const WITHOUT_ELECTRODE: readonly EquipmentKind[] = Object.freeze([
+  "panelboard",
+  "switchboard",
+  "motor-control-center",
+  "transfer-switch",
+  "disconnect",
+  "generator",
+  "transformer",
+  "motor",
+  "battery",
+  "wireway",
+  "ground-bus",
+  "wiring-device",
+]);
+const REQUIRED_ELECTRODE = "an electrode that the part is listed for";
 
 const ELECTRODE_TEXT: Readonly<Record<Electrode, string>> = {
   "copper-bonded-rod": "copper-bonded rod",
@@ -67,15 +84,17 @@ export const electrodeConnection: Rule = {
     if (joint.role === "phase" || joint.role === "neutral") return notApplicable(ID, "no electrode is connected here");
     if (joint.function !== "termination")
       return notApplicable(ID, "conductors are joined to each other, not to an electrode");
-    const isClamp = CLAMPS.includes(connector.family);
+    const named = isNamedForElectrodes(connector);
     const kind = joint.equipment?.kind;
-    if (isNamedForElectrodes(connector) && kind !== "electrode" && joint.grounding?.electrode === undefined)
-      return offElectrode(subject, edition);
-    if (joint.role === "equipment-ground") return notApplicable(ID, "an equipment ground ends on equipment");
-    if (!isClamp && kind !== "electrode" && (kind !== undefined || joint.grounding?.electrode === undefined))
+    const electrode = joint.grounding?.electrode;
+    // The electrode of a joint may be given for its size alone, at the other end of the conductor.
+    if (named && kind !== undefined && WITHOUT_ELECTRODE.includes(kind)) return refuseAway(subject, kind, edition);
+    if (named && kind !== "electrode" && electrode === undefined) return askElectrode(subject, edition);
+    if (joint.role === "equipment-ground" && !named) return notApplicable(ID, "an equipment ground ends on equipment");
+    if (!named && kind !== "electrode" && (kind !== undefined || electrode === undefined))
       return notApplicable(ID, "the conductor does not end on an electrode");
     const worksheet = new Worksheet();
-    return judge(subject, worksheet, isClamp || kind === "electrode", edition);
+    return judge(subject, worksheet, named || kind === "electrode", edition);
   },
 };
 
@@ -169,30 +188,37 @@ function isNamedForElectrodes({ family, grounding }: Connector): boolean {
   return CLAMPS.includes(family) || (family === "exothermic-weld" && (grounding?.electrodes.length ?? 0) > 0);
 }
 
-/** A part made for electrodes at a joint that names none. */
-function offElectrode({ joint, connector, origin }: JointSubject, edition: Edition): CheckFinding {
+/** A part made for electrodes, used on equipment that is none. */
+function refuseAway({ connector, origin }: JointSubject, kind: EquipmentKind, edition: Edition): CheckFinding {
   const cite = edition.clauses.instructions;
   const worksheet = new Worksheet();
-  const offered = connector.grounding === undefined ? "a part for electrodes" : listedText(connector.grounding);
   const family = worksheet.given("kind of part", connector.family, `${origin}/family`);
-  const kind = joint.equipment?.kind;
-  if (kind === undefined || kind === "other")
-    return asking(
-      ID,
-      worksheet,
-      "joint/grounding/electrode",
-      "The part is made for an electrode; which one it would hold is not given.",
-      { cite, required: "an electrode that the part is listed for", offered },
-    );
   const place = worksheet.given("where the conductor ends", kind, "joint/equipment/kind");
   worksheet.conclude("the part is used for what it is listed", "fail", [family, place], "no electrode is there", cite);
+  const where = kind.replaceAll("-", " ");
   return settled(ID, worksheet, {
-    sentence: `The part is ${offered}; the conductor ends on a ${kind.replaceAll("-", " ")}, which is no electrode.`,
+    sentence: `The part is ${madeForText(connector)}; the conductor ends on a ${where}, which is no electrode.`,
     cite,
-    required: "an electrode that the part is listed for",
-    offered: kind,
+    required: REQUIRED_ELECTRODE,
+    offered: where,
     fix: "a lug or bar connector for the equipment",
   });
+}
+
+function askElectrode({ connector, origin }: JointSubject, edition: Edition): CheckFinding {
+  const worksheet = new Worksheet();
+  worksheet.given("kind of part", connector.family, `${origin}/family`);
+  return asking(
+    ID,
+    worksheet,
+    "joint/grounding/electrode",
+    "The part is made for an electrode; which one it would hold is not given.",
+    { cite: edition.clauses.instructions, required: REQUIRED_ELECTRODE, offered: madeForText(connector) },
+  );
+}
+
+function madeForText({ grounding }: Connector): string {
+  return grounding === undefined ? "made for electrodes" : listedText(grounding);
 }
 
 /** Compares the conductors with those the clamp is listed for; returns the comparison. */

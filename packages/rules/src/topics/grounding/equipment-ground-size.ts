@@ -1,21 +1,13 @@
 import type { ConductorGroup } from "../../core/conductor.js";
-import { sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
+import { groundByDevice, type LeastGround, type RaisedPhases, raisedGround } from "../../core/equipment-ground.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
+import { awgOrKcmil, metalMark, writeArea } from "../../core/grounding-area.js";
 import type { Joint, Upsizing } from "../../core/joint.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { cellInInterval } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { areaText, awgOrKcmil, groundingColumn, metalMark, tradeSizeFor, writeArea } from "./conductor-area.js";
 
 const ID = "equipment-ground-size";
-
-/** What one ground must at least be: an area, and the words for it. */
-interface Required {
-  readonly area: Step;
-  readonly text: string;
-  readonly because: string;
-}
 
 /**
  * Is the equipment ground large enough for the device ahead of it, and for phases that were raised?
@@ -70,7 +62,7 @@ function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Editio
   const cite =
     joint.upsizing === undefined ? edition.clauses.equipmentGroundSize : edition.clauses.equipmentGroundUpsizing;
   const compared: Step[] = [];
-  let required: Required | undefined;
+  let required: LeastGround | undefined;
   let asked: string | undefined;
   for (const [group, conductor] of joint.conductors.entries()) {
     const head = `joint/conductors/${String(group)}`;
@@ -171,7 +163,7 @@ function upsizingProblem({
   return undefined;
 }
 
-/** The area that one ground must have, or why the table gives none. */
+/** What one ground must at least be, or why the table gives nothing. */
 function writeRequired(
   joint: Joint,
   worksheet: Worksheet,
@@ -179,74 +171,21 @@ function writeRequired(
   { metal }: ConductorGroup,
   head: string,
   edition: Edition,
-): Required | string {
-  const deviceA = typeof device.value === "number" ? device.value : Number.NaN;
+): LeastGround | string {
   const metalStep = worksheet.given("metal of the ground", metal, `${head}/metal`);
-  const cell = cellInInterval(edition.tables.equipmentGround, deviceA, groundingColumn(metal));
-  const read = worksheet.tryRead("least size by the device", cell, [device, metalStep]);
-  if ("refusal" in read) return read.detail;
-  const base = sizeOf(String(read.value));
-  const area = writeArea(worksheet, base, [read], edition);
-  const plain: Required = {
-    area,
-    text: `${base.text} ${metalMark(metal)}`,
-    because: `a device of ${String(deviceA)} A asks for it`,
+  const plain = groundByDevice(worksheet, device, metal, metalStep, edition);
+  if ("refusal" in plain) return plain.detail;
+  const { upsizing, circuit } = joint;
+  if (upsizing === undefined) return plain;
+  const phases: RaisedPhases = {
+    minimum: worksheet.given("least phase size", upsizing.minimum.size, "joint/upsizing/minimum/size"),
+    installed: worksheet.given("installed phase size", upsizing.installed.size, "joint/upsizing/installed/size"),
+    sets:
+      circuit === undefined || circuit.sets === 1
+        ? undefined
+        : worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets"),
   };
-  return joint.upsizing === undefined
-    ? plain
-    : raised(joint, worksheet, plain, joint.upsizing, metalMark(metal), edition);
-}
-
-/** 250.122(B): in proportion to the areas of the phase conductors, and by (A) never more than the phase itself. */
-function raised(
-  joint: Joint,
-  worksheet: Worksheet,
-  base: Required,
-  upsizing: Upsizing,
-  mark: string,
-  edition: Edition,
-): Required {
-  const cite = edition.clauses.equipmentGroundUpsizing;
-  const minimum = writeArea(
-    worksheet,
-    sizeOf(upsizing.minimum.size),
-    [worksheet.given("least phase size", upsizing.minimum.size, "joint/upsizing/minimum/size")],
-    edition,
-  );
-  const installed = writeArea(
-    worksheet,
-    sizeOf(upsizing.installed.size),
-    [worksheet.given("installed phase size", upsizing.installed.size, "joint/upsizing/installed/size")],
-    edition,
-  );
-  if (!worksheet.compare("the phases were raised", installed, ">", minimum, cite)) return base;
-  const product = worksheet.multiply("area by the device x installed area", [base.area, installed], "kcmil2", cite);
-  const proportional = worksheet.divide("area in proportion", product, minimum, "kcmil", cite);
-  const cap = writePhaseArea(joint, worksheet, installed);
-  const capped = worksheet.compare(
-    "the proportion goes beyond the phase conductor",
-    proportional,
-    ">",
-    cap,
-    edition.clauses.equipmentGroundSize,
-  );
-  const area = capped ? cap : proportional;
-  const neededKcmil = typeof area.value === "number" ? area.value : Number.NaN;
-  const size = tradeSizeFor(edition, neededKcmil);
-  return {
-    area,
-    text: size === undefined ? areaText(neededKcmil) : `${size} ${mark}`,
-    because: capped
-      ? "phases that were raised ask for more, and the ground need not be larger than they are"
-      : `phases raised from ${upsizing.minimum.size} to ${upsizing.installed.size} ask for ${areaText(neededKcmil)}`,
-  };
-}
-
-/** The area of all sets of a phase together. */
-function writePhaseArea({ circuit }: Joint, worksheet: Worksheet, installed: Step): Step {
-  if (circuit === undefined || circuit.sets === 1) return installed;
-  const sets = worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets");
-  return worksheet.multiply("area of the phase conductors together", [installed, sets], "kcmil");
+  return raisedGround(worksheet, plain, phases, metal, edition);
 }
 
 function offeredText(conductors: readonly ConductorGroup[]): string {

@@ -1,8 +1,9 @@
-import type { ConductorMetal } from "../../core/conductor.js";
-import { type ConductorSize, parseSize } from "../../core/conductor-size.js";
-import type { Edition } from "../../core/edition.js";
-import type { Step } from "../../core/finding.js";
-import type { Worksheet } from "../../core/worksheet.js";
+/** Areas and columns of the grounding tables, which are printed in AWG and kcmil. */
+import type { ConductorMetal } from "./conductor.js";
+import { type ConductorSize, parseSize } from "./conductor-size.js";
+import type { Edition } from "./edition.js";
+import type { Step } from "./finding.js";
+import type { Worksheet } from "./worksheet.js";
 
 /** A size of the AWG and kcmil series, which the grounding tables are printed in; undefined for any other. */
 export function awgOrKcmil(text: string): ConductorSize | undefined {
