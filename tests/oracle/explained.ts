@@ -41,8 +41,9 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
-    about: ["electrode-connection"],
-    because: "the library holds the mold of a weld to the electrodes it is named for, as it does a clamp",
+    about: ["electrode-connection", "aluminum-in-earth"],
+    because:
+      "the library holds the mold of a weld to the electrodes it is named for, as it does a clamp, and to where one can be",
     perThousand: 1,
   },
   {

@@ -61,6 +61,43 @@ describe("a run that stays in one piece (NFPA 70-2023 110.3(B))", () => {
     expect(unsaid({}, { uncut: true }).outcome).toBe("fail");
     expect(unsaid({ construction: "split-bolt" }).outcome).toBe("pass");
   });
+  test("a refusal decides before a question, whichever conductor it is about", () => {
+    const runs = [sampleConductor({ duty: "run" }), sampleConductor({ duty: "run", uncut: true, size: "2/0 AWG" })];
+    const finding = runThrough.check(
+      sampleSubject(
+        sampleJoint({ function: "tap", conductors: runs }),
+        sampleConnector({ functions: ["tap"], openings: [sampleOpening({ id: "a" }), sampleOpening({ id: "b" })] }),
+      ),
+      nfpa70Edition2023,
+    );
+    expect(finding).toMatchObject({ outcome: "fail", sentence: expect.stringContaining("2/0 AWG") });
+  });
+  test("the duty of the other conductor tells which one runs through", () => {
+    const conductors = [sampleConductor(), sampleConductor({ duty: "tap", size: "6 AWG" })];
+    const openings = [sampleOpening({ id: "a" }), sampleOpening({ id: "b" })];
+    const finding = runThrough.check(
+      sampleSubject(sampleJoint({ function: "tap", conductors }), sampleConnector({ functions: ["tap"], openings })),
+      nfpa70Edition2023,
+    );
+    expect(finding).toMatchObject({ missing: [{ path: "joint/conductors/0/uncut" }] });
+  });
+  test("the tap opening of a part that closes around its run takes an end", () => {
+    const openings = [sampleOpening({ id: "a", duty: "tap" }), sampleOpening({ id: "b", duty: "run" })];
+    expect(tapped({ uncut: true }, { construction: "insulation-piercing", openings })).toMatchObject({
+      outcome: "fail",
+      sentence: expect.stringContaining('opening "a"'),
+    });
+  });
+  test("every fact that decides is a step", () => {
+    const finding = tapped({ uncut: true });
+    expect(finding.outcome === "fail" && finding.steps.map((step) => step.kind === "given" && step.origin)).toEqual([
+      "connector/construction",
+      "connector/family",
+      "joint/conductors/0/duty",
+      "joint/conductors/0/uncut",
+      false,
+    ]);
+  });
   test("is no question of splices and terminations", () => {
     expect(runThrough.check(sampleSubject(), nfpa70Edition2023).outcome).toBe("not-applicable");
   });

@@ -1,10 +1,14 @@
+import type { ConductorGroup } from "../../core/conductor.js";
 import { conductorWords } from "../../core/conductor-words.js";
 import type { Connector, ConnectorFamily, Construction, Opening } from "../../core/connector.js";
-import { type LandedGroup, landedGroups } from "../../core/opening-fit.js";
-import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
+import type { Edition } from "../../core/edition.js";
+import type { CheckFinding, Step } from "../../core/finding.js";
+import { dutyOf, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
+import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "run-through";
+const REQUIRED = "a part that closes around an uncut conductor";
 
 /** These close around a conductor anywhere along its length. */
 const AROUND: readonly Construction[] = Object.freeze(["split-bolt", "bolted-clamp", "insulation-piercing"]);
@@ -23,63 +27,121 @@ export const runThrough: Rule = {
   id: ID,
   title: "Conductor that runs through uncut",
   clauses: ["instructions", "splices"],
-  needs: ["joint/conductors/0/duty", "joint/conductors/0/uncut", "connector/construction", "connector/openings/0/duty"],
+  needs: [
+    "joint/conductors/0/duty",
+    "joint/conductors/0/uncut",
+    "connector/openings/0/duty",
+    "connector/construction",
+    "connector/family",
+  ],
   cannotSee: "where along the run the tap is made",
-  check({ joint, connector, landings, origin }, edition) {
-    if (joint.function !== "tap") return notApplicable(ID, "no conductor runs through a splice or a termination");
-    const landed = landedGroups(landings).filter(mayRunOn);
-    // The opening that takes only an end decides; a part that closes around every run has none.
-    const run = landed.find(({ opening }) => !closesAround(connector, opening)) ?? landed[0];
+  check(subject, edition) {
+    if (subject.joint.function !== "tap")
+      return notApplicable(ID, "no conductor runs through a splice or a termination");
+    const run = decidingRun(subject);
     if (run === undefined) return notApplicable(ID, "no conductor is said to run through in one piece");
-    const { conductor, group, opening, openingIndex } = run;
-    const cite = edition.clauses.instructions;
-    const worksheet = new Worksheet();
-    const path = `joint/conductors/${String(group)}`;
-    const duty = worksheet.given("duty of the conductor in the tap", conductor.duty ?? "not known", `${path}/duty`);
-    const construction = worksheet.given("how the part holds", connector.construction, `${origin}/construction`);
-    const openingStep = worksheet.given("opening it lies in", opening.id, `${origin}/openings/${String(openingIndex)}`);
-    const around = closesAround(connector, opening);
-    const text = { cite, required: "a part that closes around an uncut conductor" };
-    if (!around && conductor.duty === undefined && conductor.uncut === undefined)
-      return asking(
-        ID,
-        worksheet,
-        `${path}/duty`,
-        `Whether the ${conductorWords(conductor)} runs through or leaves is not given; this part takes only the end of a conductor.`,
-        { cite, required: text.required, offered: connector.description },
-      );
-    if (!around && conductor.uncut === undefined)
-      return asking(
-        ID,
-        worksheet,
-        `${path}/uncut`,
-        `Whether the ${conductorWords(conductor)} stays uncut is not given; this part takes only its end.`,
-        { cite, required: text.required, offered: connector.description },
-      );
-    worksheet.conclude(
-      "the run may lie there",
-      around ? "pass" : "fail",
-      [duty, construction, openingStep],
-      around ? "the part closes around it" : "the opening takes only the end of a conductor",
-      cite,
-    );
-    return settled(ID, worksheet, {
-      sentence: around
-        ? `The ${conductorWords(conductor)} may run through uncut.`
-        : `The ${conductorWords(conductor)} stays uncut, and the opening "${opening.id}" takes only the end of a conductor.`,
-      cite,
-      required: text.required,
-      offered: connector.description,
-      fix: "a piercing, gutter, parallel or pressed tap; or cut the run and give each end an opening",
-    });
+    return run.course === "refused" || run.course === "through"
+      ? judge(subject, run, edition)
+      : ask(subject, run, edition);
   },
 };
 
-/** A conductor that leaves ends here, and one that is said to be cut does; any other may go on. */
-function mayRunOn({ conductor }: LandedGroup): boolean {
-  return conductor.duty !== "tap" && conductor.uncut !== false;
+/** What becomes of a conductor in its opening. */
+type Course = "ends" | "through" | "refused" | "ask-duty" | "ask-uncut";
+
+interface Run extends Pick<LandedGroup, "group" | "conductor" | "opening" | "openingIndex"> {
+  readonly course: Course;
 }
 
-function closesAround({ construction, family }: Connector, opening: Opening): boolean {
-  return opening.duty === "run" || AROUND.includes(construction) || AROUND_FAMILIES.includes(family);
+/** A refusal decides before a question, a question before a conductor that lies well. */
+const DECIDES: readonly Course[] = Object.freeze(["refused", "ask-duty", "ask-uncut", "through"]);
+
+function decidingRun({ joint, connector, landings }: JointSubject): Run | undefined {
+  let decides: Run | undefined;
+  for (const { group, conductor, opening, openingIndex } of landedGroups(landings)) {
+    const course = courseOf(conductor, dutyOf(joint.conductors, group), closesAround(connector, opening));
+    if (course === "ends") continue;
+    if (decides === undefined || DECIDES.indexOf(course) < DECIDES.indexOf(decides.course))
+      decides = { group, conductor, opening, openingIndex, course };
+  }
+  return decides;
+}
+
+/** A conductor that leaves ends here, and one that is said to be cut does; any other may go on. */
+function courseOf({ uncut }: ConductorGroup, duty: ConductorGroup["duty"], around: boolean): Course {
+  if (uncut === false || (uncut === undefined && duty === "tap")) return "ends";
+  if (around) return "through";
+  if (uncut === true) return "refused";
+  return duty === undefined ? "ask-duty" : "ask-uncut";
+}
+
+/** The opening for the conductor that leaves takes an end, whatever the part is. */
+function closesAround({ construction, family }: Connector, { duty }: Opening): boolean {
+  if (duty !== undefined) return duty === "run";
+  return AROUND.includes(construction) || AROUND_FAMILIES.includes(family);
+}
+
+function judge(subject: JointSubject, run: Run, edition: Edition): CheckFinding {
+  const { conductor, group, opening } = run;
+  const cite = edition.clauses.instructions;
+  const worksheet = new Worksheet();
+  const facts = openingFacts(worksheet, subject, run);
+  if (conductor.duty !== undefined)
+    facts.push(
+      worksheet.given("duty of the conductor in the tap", conductor.duty, `joint/conductors/${String(group)}/duty`),
+    );
+  if (conductor.uncut !== undefined)
+    facts.push(
+      worksheet.given("the conductor stays in one piece", conductor.uncut, `joint/conductors/${String(group)}/uncut`),
+    );
+  const through = run.course === "through";
+  worksheet.conclude(
+    "the run may lie there",
+    through ? "pass" : "fail",
+    facts,
+    through ? "the part closes around it" : "the opening takes only the end of a conductor",
+    cite,
+  );
+  return settled(ID, worksheet, {
+    sentence: through
+      ? `The ${conductorWords(conductor)} may run through uncut.`
+      : `The ${conductorWords(conductor)} stays uncut, and the opening "${opening.id}" takes only the end of a conductor.`,
+    cite,
+    required: REQUIRED,
+    offered: subject.connector.description,
+    fix: "a piercing, gutter, parallel or pressed tap; or cut the run and give each end an opening",
+  });
+}
+
+function ask(subject: JointSubject, run: Run, edition: Edition): CheckFinding {
+  const { conductor, group, course } = run;
+  const worksheet = new Worksheet();
+  openingFacts(worksheet, subject, run);
+  const words = conductorWords(conductor);
+  return asking(
+    ID,
+    worksheet,
+    `joint/conductors/${String(group)}/${course === "ask-duty" ? "duty" : "uncut"}`,
+    course === "ask-duty"
+      ? `Whether the ${words} runs through or leaves is not given; this part takes only the end of a conductor.`
+      : `Whether the ${words} stays uncut is not given; this part takes only its end.`,
+    { cite: edition.clauses.instructions, required: REQUIRED, offered: subject.connector.description },
+  );
+}
+
+/** What tells whether the opening takes a conductor along its length: its own duty, else how the part is built. */
+function openingFacts(worksheet: Worksheet, { connector, origin }: JointSubject, run: Run): Step[] {
+  const { opening, openingIndex } = run;
+  if (opening.duty !== undefined)
+    return [
+      worksheet.given(
+        `duty of the opening "${opening.id}"`,
+        opening.duty,
+        `${origin}/openings/${String(openingIndex)}/duty`,
+      ),
+    ];
+  return [
+    worksheet.given("how the part holds", connector.construction, `${origin}/construction`),
+    worksheet.given("kind of part", connector.family, `${origin}/family`),
+  ];
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
-import type { Joint } from "../../core/joint.js";
+import type { EquipmentKind, Joint } from "../../core/joint.js";
 import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import {
@@ -77,5 +77,42 @@ describe("duties on site", () => {
     expect(keys({ equipment: { tag: "P-1", bending } })).not.toContain("measure-bending-space");
     expect(keys({ function: "splice" })).not.toContain("measure-bending-space");
     expect(keys({ role: "electrode-conductor" })).not.toContain("measure-bending-space");
+  });
+
+  const splicedIn = (kind: EquipmentKind, change: Partial<Joint> = {}) =>
+    duties({ function: "splice", equipment: { tag: "E-1", kind }, ...change }).find(
+      ({ duty }) => duty === "check-fill",
+    );
+  test.each(["panelboard", "switchboard", "motor-control-center", "disconnect", "transfer-switch"] as const)(
+    "a splice or tap in a %s whose section is not given: the fill is checked on site",
+    (kind) => {
+      // published: NFPA 70-2023 312.8(A): 40 % for conductors, 75 % with splices and taps
+      expect(splicedIn(kind)).toMatchObject({
+        sentence: expect.stringMatching(/40 %.*75 %/),
+        cite: { locator: "312.8(A)" },
+      });
+      expect(splicedIn(kind, { function: "tap" })).toBeDefined();
+    },
+  );
+  test("in a wireway it is 376.56 that is checked", () => {
+    // published: NFPA 70-2023 376.56(A): 75 % with splices and taps
+    expect(splicedIn("wireway")).toMatchObject({
+      sentence: expect.stringContaining("75 %"),
+      cite: { locator: "376.56(A)" },
+    });
+  });
+  test("no fill duty for a termination, elsewhere, or where the section was given and is judged", () => {
+    expect(splicedIn("panelboard", { function: "termination" })).toBeUndefined();
+    expect(splicedIn("box")).toBeUndefined();
+    expect(duties({ function: "splice", equipment: { tag: "E-1" } }).map(({ duty }) => duty)).not.toContain(
+      "check-fill",
+    );
+    const space = {
+      kind: "enclosure",
+      section: { value: 16, unit: "in2" },
+      conductors: { value: 6, unit: "in2" },
+      splices: { value: 2, unit: "in2" },
+    } as const;
+    expect(splicedIn("panelboard", { equipment: { tag: "E-1", kind: "panelboard", space } })).toBeUndefined();
   });
 });

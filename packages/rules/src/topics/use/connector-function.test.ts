@@ -52,6 +52,26 @@ describe("kind of joint and conductor (NFPA 70-2023 110.3(B))", () => {
     });
     expect(check("termination", ["termination"], "neutral-bar", "neutral")).toMatchObject({ conditions: [] });
   });
+  test.each([
+    ["phase", "fail"],
+    ["neutral", "fail"],
+    ["equipment-ground", "pass"],
+    ["electrode-conductor", "pass"],
+    ["bonding", "pass"],
+  ] as const)("a weld mold for building steel with a %s conductor: %s", (role, outcome) => {
+    const part = sampleConnector({
+      family: "exothermic-weld",
+      construction: "weld",
+      grounding: { listed: true, electrodes: ["building-steel"] },
+    });
+    expect(connectorFunction.check(sampleSubject(sampleJoint({ role }), part), nfpa70Edition2023).outcome).toBe(
+      outcome,
+    );
+    const anyMold = { ...part, grounding: { listed: true, electrodes: [] } };
+    expect(connectorFunction.check(sampleSubject(sampleJoint({ role }), anyMold), nfpa70Edition2023).outcome).toBe(
+      "pass",
+    );
+  });
   test("the sentence reads as English", () => {
     expect(check("termination", ["termination"], "pipe-clamp", "equipment-ground")).toMatchObject({
       sentence: "A pipe clamp is not for an equipment ground.",

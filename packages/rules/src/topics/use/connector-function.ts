@@ -1,5 +1,5 @@
 import type { ConductorRole } from "../../core/conductor.js";
-import type { ConnectorFamily } from "../../core/connector.js";
+import type { Connector, ConnectorFamily } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import { type JointSubject, NO_CONDITIONS, type Rule, settled } from "../../core/rule.js";
@@ -36,14 +36,16 @@ const FAMILY_WORDS: Partial<Record<ConnectorFamily, string>> = {
   "ground-bar": "A ground bar",
   "ground-bar-lug": "A lug of a ground bar",
   "neutral-bar": "A neutral bar",
+  "exothermic-weld": "A weld to an electrode",
 };
 
 /**
  * Is the connector made for this kind of joint and for this conductor?
  *
- * NFPA 70 110.3(B) and 110.14 (2017, 2020, 2023), in our words: a connector is used for what it is listed and identified: splice, tap or
- * termination. Clamps for electrodes serve electrode conductors and bonding jumpers; a ground bar holds no phase
- * conductor and no neutral; a neutral bar holds no phase conductor.
+ * NFPA 70 110.3(B) and 110.14 (2017, 2020, 2023), in our words: a connector is used for what it is listed
+ * and identified: splice, tap or termination. Clamps for electrodes serve electrode conductors and bonding jumpers; a
+ * weld to an electrode serves no phase conductor and no neutral; a ground bar holds no phase conductor and no neutral;
+ * a neutral bar holds no phase conductor.
  * Worked: a lug listed for terminations in a splice: splice is not among its functions, so it is refused.
  * Silent: whether a neutral bar is where grounds belong too is written on the equipment, so a ground on a neutral bar
  * hangs on that.
@@ -52,7 +54,7 @@ export const connectorFunction: Rule = {
   id: ID,
   title: "Kind of joint and of conductor the connector is for",
   clauses: ["instructions"],
-  needs: ["joint/function", "joint/role", "connector/functions", "connector/family"],
+  needs: ["joint/function", "joint/role", "connector/functions", "connector/family", "connector/grounding/electrodes"],
   cannotSee: "a part put to another use than the one stated",
   check(subject, edition) {
     const { joint, connector, origin } = subject;
@@ -69,7 +71,7 @@ export const connectorFunction: Rule = {
         offered: functions,
         fix: `a connector listed for a ${joint.function}`,
       });
-    const roles = ROLES[connector.family];
+    const roles = isElectrodeWeld(connector) ? GROUND_ROLES : ROLES[connector.family];
     if (roles !== undefined) return servesRole(subject, edition, worksheet, roles);
     return settled(ID, worksheet, {
       sentence: `The connector is for a ${joint.function}.`,
@@ -79,6 +81,11 @@ export const connectorFunction: Rule = {
     });
   },
 };
+
+/** A mold that is made to weld a conductor to an electrode; other molds join conductors of any role. */
+function isElectrodeWeld({ family, grounding }: Connector): boolean {
+  return family === "exothermic-weld" && grounding !== undefined && grounding.electrodes.length > 0;
+}
 
 function servesRole(
   { joint, connector, origin }: JointSubject,
@@ -90,7 +97,16 @@ function servesRole(
   const part = FAMILY_WORDS[connector.family] ?? "The connector";
   const role = worksheet.given("role of the conductors", joint.role, "joint/role");
   const family = worksheet.given("kind of part", connector.family, `${origin}/family`);
-  const served = worksheet.state("roles that such a part serves", roles, cite, undefined, [family]);
+  const facts = [family];
+  if (isElectrodeWeld(connector))
+    facts.push(
+      worksheet.given(
+        "electrodes of the listing",
+        connector.grounding?.electrodes ?? [],
+        `${origin}/grounding/electrodes`,
+      ),
+    );
+  const served = worksheet.state("roles that such a part serves", roles, cite, undefined, facts);
   const holds = worksheet.compare("the part serves this conductor", role, "in", served, cite);
   const words = ROLE_WORDS[joint.role];
   const onNeutralBar = connector.family === "neutral-bar" && joint.role !== "neutral";
