@@ -48,4 +48,23 @@ export default defineConfig(
       ],
     },
   },
+  {
+    // What runs for each joint with each connector of a catalogue.
+    files: [
+      "packages/rules/src/core/{rule,worksheet,termination-limit}.ts",
+      "packages/rules/src/topics/{grounding,metals,mounting,openings,overcurrent,parallel,place,preparation,range,rework}/**/*.ts",
+      "packages/rules/src/topics/{service,space,stranding,taps,termination,tooling,torque,use,voltage}/**/*.ts",
+    ],
+    ignores: ["**/*.test.ts"],
+    rules: {
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector: "ObjectExpression > SpreadElement",
+          message:
+            "Spreading into an object costs two hundred times what writing its fields costs on Node 20, and this runs in every check: write the fields, or use settledFrom.",
+        },
+      ],
+    },
+  },
 );

@@ -52,26 +52,19 @@ function isTightened({ screws, mounting }: Connector): boolean {
   return mounting.kind === "pad" || screws.some(({ drive }) => drive.kind !== "none" && drive.kind !== "hand");
 }
 
-const CONDITIONS: readonly Duty[] = Object.freeze(
-  [
-    {
-      duty: "cut-back",
-      sentence: "Cut the conductor back to bright, sound metal and undamaged insulation; strip it anew.",
-    },
-    {
-      duty: "inspect-terminal",
-      sentence: "Inspect the terminal for heat, pitting and damaged thread; replace it where you find any.",
-    },
-    {
-      duty: "supersede-record",
-      sentence: "Write a new record of the joint that names the one it replaces; keep the old one.",
-    },
-    {
-      duty: "thermal-survey",
-      sentence: "Repeat the thermal survey under load within the time agreed, beside like joints.",
-    },
-  ].map((duty) => Object.freeze({ ...duty, cite: COMMON_PRACTICE })),
-);
+const CONDITIONS: readonly Duty[] = Object.freeze([
+  onSite("cut-back", "Cut the conductor back to bright, sound metal and undamaged insulation; strip it anew."),
+  onSite(
+    "inspect-terminal",
+    "Inspect the terminal for heat, pitting and damaged thread; replace it where you find any.",
+  ),
+  onSite("supersede-record", "Write a new record of the joint that names the one it replaces; keep the old one."),
+  onSite("thermal-survey", "Repeat the thermal survey under load within the time agreed, beside like joints."),
+]);
+
+function onSite(duty: string, sentence: string): Duty {
+  return Object.freeze({ duty, sentence, cite: COMMON_PRACTICE });
+}
 
 function oneTorquePass(edition: Edition): Duty {
   return {

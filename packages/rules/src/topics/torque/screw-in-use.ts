@@ -49,10 +49,14 @@ function addLanding(screws: ScrewInUse[], { connector, origin }: JointSubject, l
   else if (before.openingIndex !== use.openingIndex || before.largest !== use.largest) {
     const larger = isLarger(use.largest, before.largest) ? use : before;
     screws[known] = {
-      ...before,
+      origin: before.origin,
+      construction: before.construction,
+      screw: before.screw,
+      screwIndex: before.screwIndex,
       openings: before.openings.includes(landing.opening.id)
         ? before.openings
         : [...before.openings, landing.opening.id],
+      openingIndex: before.openingIndex,
       largest: larger.largest,
       largestPath: larger.largestPath,
     };

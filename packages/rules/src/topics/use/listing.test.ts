@@ -80,7 +80,10 @@ describe("the scope of splicing connectors (UL 486C)", () => {
   });
   test("one conductor outside refuses the joint, also beside one that is not known", () => {
     const unknown = { metal: "aluminum", size: "8 AWG", stranding: "unknown" } as const;
-    expect(check(SPLICING, [unknown, { size: "4 AWG" }])).toMatchObject({ outcome: "fail", fix: expect.any(String) });
+    expect(check(SPLICING, [unknown, { size: "4 AWG" }])).toMatchObject({
+      outcome: "fail",
+      fix: expect.any(String) as string,
+    });
     expect(check(SPLICING, [{ size: "12 AWG" }, unknown])).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/conductors/1/stranding" }],
@@ -92,10 +95,10 @@ describe("the scope of splicing connectors (UL 486C)", () => {
         "The connector is listed to UL 486C only, which covers conductors up to 6 AWG; the conductor is 4 AWG class B copper.",
     });
     expect(check(SPLICING, [{ metal: "aluminum", size: "8 AWG", stranding: "solid" }])).toMatchObject({
-      sentence: expect.stringContaining("covers solid aluminum up to 10 AWG"),
+      sentence: expect.stringContaining("covers solid aluminum up to 10 AWG") as string,
     });
     expect(check(SPLICING, [{ metal: "aluminum", size: "14 AWG" }])).toMatchObject({
-      sentence: expect.stringContaining("covers no aluminum below 12 AWG"),
+      sentence: expect.stringContaining("covers no aluminum below 12 AWG") as string,
     });
   });
 });

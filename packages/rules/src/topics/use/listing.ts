@@ -64,15 +64,17 @@ export const listing: Rule = {
 function judge(subject: JointSubject, edition: Edition): CheckFinding {
   const { joint, connector, origin } = subject;
   const worksheet = new Worksheet();
-  const listed = worksheet.given("listings of the connector", standardsOf(connector), `${origin}/listings`);
+  const standards = connector.listings.map(({ standard }) => standard);
+  const listed = worksheet.given("listings of the connector", standards, `${origin}/listings`);
   if (!isLimited(connector)) {
     const cite = edition.clauses.instructions;
+    const words = listWords(standards);
     worksheet.conclude("the connector is listed", "pass", [listed], "a listing is stated", cite);
     return settled(ID, worksheet, {
-      sentence: `The connector is listed to ${listWords(standardsOf(connector))}.`,
+      sentence: `The connector is listed to ${words}.`,
       cite,
       required: "a listed connector",
-      offered: listWords(standardsOf(connector)),
+      offered: words,
     });
   }
   let unknown = -1;
@@ -205,8 +207,4 @@ function askStranding(
     "The only listing covers stranded aluminum of this size but not solid; which it is is not known.",
     { cite: edition.clauses.splicingConnectors, required: REQUIRED, offered: SPLICING_CONNECTORS },
   );
-}
-
-function standardsOf({ listings }: Connector): string[] {
-  return listings.map(({ standard }) => standard);
 }
