@@ -3,7 +3,7 @@ import type { CatalogueItem, Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, MissingFact, NotApplicable, Step } from "../../core/finding.js";
 import type { Basis, Joint } from "../../core/joint.js";
-import type { JointSubject } from "../../core/rule.js";
+import type { JointSubject, Landing } from "../../core/rule.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { assumptionsIn, unconfirmedIn } from "../../core/what-it-rests-on.js";
 import { landConductors } from "../openings/land-conductors.js";
@@ -107,11 +107,16 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
 
 function subjectOf({ joint, basis, connector, origin }: JointQuestion): JointSubject {
   const inForce = jointUnder(joint, basis);
+  let landings: readonly Landing[] | undefined;
   return {
     joint: inForce,
     connector,
     origin: origin === "equipment" ? "joint/equipment/terminal" : "connector",
-    landings: landConductors(inForce, connector),
+    // Most of a catalogue is refused before anyone asks where the conductors would lie.
+    get landings() {
+      landings ??= landConductors(inForce, connector);
+      return landings;
+    },
   };
 }
 

@@ -1,7 +1,7 @@
-import { compareSizes, sizeOf } from "../../core/conductor-size.js";
+import { sizeOf } from "../../core/conductor-size.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
-import { compareExact, exactOf } from "../../core/exact.js";
+import { compareExact, type Exact, exactOf } from "../../core/exact.js";
 import type { Basis, Joint } from "../../core/joint.js";
 import {
   decidingFinding,
@@ -139,7 +139,20 @@ function byPrice(a: CatalogueItem, b: CatalogueItem): number {
   if (a.price === undefined || b.price === undefined)
     return Number(a.price === undefined) - Number(b.price === undefined);
   if (a.price.currency !== b.price.currency) return byText(a.price.currency, b.price.currency);
-  return compareExact(exactOf(a.price.amount), exactOf(b.price.amount));
+  return compareExact(priceOf(a), priceOf(b));
+}
+
+/** An item never changes, and it is ranked for many joints: what ranking reads of it is read once. */
+const prices = new WeakMap<CatalogueItem, Exact>();
+const largestAreas = new WeakMap<CatalogueItem, number>();
+
+function priceOf(item: CatalogueItem): Exact {
+  let price = prices.get(item);
+  if (price === undefined) {
+    price = exactOf(item.price?.amount ?? 0);
+    prices.set(item, price);
+  }
+  return price;
 }
 
 function knownFirst(a: number | undefined, b: number | undefined): number {
@@ -147,9 +160,16 @@ function knownFirst(a: number | undefined, b: number | undefined): number {
   return a - b;
 }
 
+/** Area of the largest size it takes, in kcmil. */
 function largestSize(item: CatalogueItem): number {
-  const tops = item.openings.flatMap((opening) => opening.ranges.map((range) => sizeOf(range.to))).sort(compareSizes);
-  return tops.at(-1)?.areaKcmil ?? 0;
+  let largest = largestAreas.get(item);
+  if (largest === undefined) {
+    largest = 0;
+    for (const { ranges } of item.openings)
+      for (const { to } of ranges) largest = Math.max(largest, sizeOf(to).areaKcmil);
+    largestAreas.set(item, largest);
+  }
+  return largest;
 }
 
 function byText(a: string, b: string): number {
