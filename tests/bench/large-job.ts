@@ -20,7 +20,7 @@ export async function benchLargeJob(): Promise<void> {
     console.log("POST /v1/jobs until the schedule is stored and sent (a file database, synchronous FULL)");
     for (const [name, make] of [
       ["the demonstration joints over and over (equal joints are judged once)", repeatedJob],
-      ["accepted joints, each with another load or frame, so that none equals another", distinctJob],
+      ["accepted joints, each with another load or voltage, so that none equals another", distinctJob],
     ] as const) {
       const small = JSON.stringify(make(1000));
       const large = JSON.stringify(make(10_000));
@@ -70,7 +70,7 @@ function distinctJob(count: number): Job {
   const accepted = larkfenJob().joints.filter(({ mark }) => !refused.has(mark));
   return jobOf(count, accepted, (joint, index) =>
     joint.circuit?.loadA === undefined
-      ? { ...joint, equipment: { tag: "", ...joint.equipment, frame: `frame ${String(index)}` } }
+      ? { ...joint, circuit: { sets: 1, ...joint.circuit, voltageV: 100 + index / 1e6 } }
       : { ...joint, circuit: { ...joint.circuit, loadA: joint.circuit.loadA - index / 1e6 } },
   );
 }
