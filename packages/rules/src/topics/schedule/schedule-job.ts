@@ -3,6 +3,7 @@ import { citationText } from "../../core/citation.js";
 import type { ConductorGroup } from "../../core/conductor.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
+import type { CheckFinding } from "../../core/finding.js";
 import type { Basis, Job, Joint } from "../../core/joint.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { checkJointUnder } from "../joint/check-joint.js";
@@ -184,7 +185,7 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
     dutiesOnSite: (finding?.dutiesOnSite ?? []).map(({ sentence }) => sentence),
     missing: finding?.missing ?? [],
     caveats: finding?.caveats ?? [],
-    fix: finding?.findings.find((one) => one.outcome === "fail")?.fix ?? "",
+    fix: fixOf(finding, selection, connectorStands),
     selection,
   };
 }
@@ -195,12 +196,27 @@ function decidingOf(
   connectorStands: boolean,
 ): ScheduleRow["deciding"] {
   if (finding === null) return { rule: "selection", sentence: selection?.because ?? "", clause: "" };
-  const clause = citationText(finding.deciding.cite);
-  if (connectorStands || selection === null)
-    return { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause };
-  return finding.verdict === "needs-information"
-    ? { rule: finding.deciding.rule, sentence: finding.deciding.sentence, clause }
-    : { rule: finding.deciding.rule, sentence: selection.because, clause };
+  const { rule, sentence, cite } = finding.deciding;
+  if (connectorStands || selection === null || finding.verdict === "needs-information")
+    return { rule, sentence, clause: citationText(cite) };
+  // The finding is that of the nearest connector, and the selection says which of its failures decides.
+  const named = nearestFailure(finding, selection);
+  return {
+    rule: named?.rule ?? rule,
+    sentence: selection.because,
+    clause: citationText(named?.cite ?? cite),
+  };
+}
+
+function nearestFailure(finding: JointFinding, selection: Selection): CheckFinding | undefined {
+  const rule = selection.nearestMisses[0]?.rule;
+  return finding.findings.find((one) => one.rule === rule);
+}
+
+function fixOf(finding: JointFinding | null, selection: Selection | null, connectorStands: boolean): string {
+  if (finding === null) return "";
+  const named = connectorStands || selection === null ? undefined : nearestFailure(finding, selection);
+  return (named ?? finding.findings.find((one) => one.outcome === "fail"))?.fix ?? "";
 }
 
 function closeSchedule(job: Job, rows: readonly ScheduleRow[]): ConnectorSchedule {

@@ -13,9 +13,10 @@ import {
   judgeToFirstFailure,
 } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
-import type { Candidate, NearestMiss, Selection } from "./selection.js";
+import { explainMisses } from "./nearest-miss.js";
+import type { Candidate, Selection } from "./selection.js";
 
-/** How many runners-up and nearest misses an answer shows. */
+/** How many runners-up an answer shows. */
 const SHOWN = 3;
 
 export interface SelectedConnector {
@@ -73,24 +74,10 @@ export function selectConnectorsUnder(
     .filter(({ item }) => item.functions.includes(joint.function))
     .map((miss) => (miss.failures === 0 ? miss : judge(inForce, basis, miss.item, edition, judgeJoint)))
     .sort(byNearness);
-  const asking = misses.filter(({ outcome }) => outcome.verdict === "needs-information");
-  const nearest = asking[0] ?? misses[0];
+  const [nearest] = misses;
+  const { nearestMisses, because } = explainMisses(misses);
   return {
-    selection: {
-      chosen: null,
-      runnersUp: [],
-      excluded,
-      nearestMisses: misses
-        .filter(({ outcome }) => outcome.verdict === "reject")
-        .slice(0, SHOWN)
-        .map(missOf),
-      because:
-        nearest === undefined
-          ? "The catalogue holds no connector for this kind of joint."
-          : asking.length > 0
-            ? "A fact is missing that decides whether any connector fits."
-            : `No connector of the catalogue fits; the nearest, ${nearest.item.partNumber}, fails: ${decidingFinding(nearest.outcome.findings).sentence}`,
-    },
+    selection: { chosen: null, runnersUp: [], excluded, nearestMisses, because },
     finding: nearest === undefined ? null : jointFinding(nearest.question, nearest.outcome, edition),
   };
 }
@@ -130,7 +117,10 @@ function byRank(a: Judged, b: Judged): number {
   );
 }
 
-/** Fewest failures first, then the rank order, so that the nearest miss is stable too. */
+/**
+ * Fewest failures first, so that what only lacks a fact, or fails only by the joint's own fault, comes before what fails
+ * by itself too; then fewest questions, then the rank order, so that the nearest miss is stable.
+ */
 function byNearness(a: Judged, b: Judged): number {
   return a.failures - b.failures || a.questions - b.questions || byRank(a, b);
 }
@@ -196,17 +186,6 @@ function candidateOf({ item, outcome, conditions }: Judged): Candidate {
     conditions,
     price: item.price ?? null,
     labourHours: item.labourHours ?? null,
-  };
-}
-
-function missOf({ item, outcome }: Judged): NearestMiss {
-  const decided = decidingFinding(outcome.findings);
-  return {
-    partNumber: item.partNumber,
-    description: item.description,
-    rule: decided.rule,
-    sentence: decided.sentence,
-    fix: decided.fix,
   };
 }
 

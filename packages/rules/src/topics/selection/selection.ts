@@ -11,12 +11,14 @@ export interface Candidate {
   readonly labourHours: number | null;
 }
 
-/** A catalogue item that fails by one rule only: the nearest to an answer. */
+/** A catalogue item that is not accepted and comes nearest to it. */
 export interface NearestMiss {
   readonly partNumber: string;
   readonly description: string;
+  /** What refuses every connector, where one rule does; else the first failure; else the first question. */
   readonly rule: string;
   readonly sentence: string;
+  /** What would put it right; for a question, the fact to give. */
   readonly fix: string;
 }
 
@@ -27,6 +29,7 @@ export interface Selection {
   readonly runnersUp: readonly Candidate[];
   /** How many connectors each rule excluded (by its first failure), most first. */
   readonly excluded: readonly { readonly rule: string; readonly connectors: number }[];
+  /** Nearest first; empty where one is chosen. */
   readonly nearestMisses: readonly NearestMiss[];
   /** One sentence: why this one, or why none. */
   readonly because: string;
