@@ -322,7 +322,12 @@ function seeInstructions(
 
 /** Ports of one kind may hold conductors of several sizes, so the size tells them apart. */
 function placeOf(use: ScrewInUse): string {
-  const kind = use.openings.length === 1 ? "conductor screw of opening" : "bolt across openings";
+  const kind =
+    use.screw === undefined || use.screw.drive.kind === "none"
+      ? "opening"
+      : use.openings.length === 1
+        ? "conductor screw of opening"
+        : "bolt across openings";
   const owner = use.origin === "connector" ? "" : " of the equipment's terminal";
   return `${kind} ${openingsOf(use)}${owner}, ${use.largest}`;
 }
