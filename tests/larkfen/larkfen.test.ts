@@ -4,7 +4,7 @@
  * working of each in its reason).
  */
 import { demoCatalogue, larkfenExpected, larkfenJob, larkfenOpenJob } from "@landfast/data";
-import { RULES, type JointFinding, type ScheduleRow, scheduleJob } from "@landfast/rules";
+import { type JointFinding, RULES, type ScheduleRow, scheduleJob } from "@landfast/rules";
 import { describe, expect, test } from "vitest";
 import { faultsOf } from "../findings/walk-finding.js";
 
@@ -28,7 +28,8 @@ describe("Larkfen Works, each joint with the connector it was offered", () => {
   test.each(larkfenExpected().joints)("$mark: $verdict", (expected) => {
     const { row, finding } = answerFor(expected.mark);
     expect({ verdict: row.verdict, deciding: row.deciding.sentence }).toMatchObject({ verdict: expected.verdict });
-    const decides = expected.verdict === "reject" ? "fail" : expected.verdict === "needs-information" ? "missing" : "pass";
+    const decides =
+      expected.verdict === "reject" ? "fail" : expected.verdict === "needs-information" ? "missing" : "pass";
     const known = new Set(RULES.map(({ id }) => id));
     expect(expected.rules.filter((rule) => !known.has(rule))).toEqual([]);
     expect(outcomesOf(finding, decides)).toEqual(expect.arrayContaining([...expected.rules]));

@@ -9,9 +9,10 @@ const readme = readFileSync(new URL("README.md", root), "utf8");
 
 test("the answer in the README is the one that is given", () => {
   const shown = /```json\n([\s\S]*?)\n```/.exec(readme)?.[1] ?? "";
-  const { basis, joint } = JSON.parse(
-    readFileSync(new URL("docs/examples/splice-of-a-feeder.json", root), "utf8"),
-  ) as { basis: Basis; joint: Joint };
+  const { basis, joint } = JSON.parse(readFileSync(new URL("docs/examples/splice-of-a-feeder.json", root), "utf8")) as {
+    basis: Basis;
+    joint: Joint;
+  };
   const { schedule } = scheduleJob({ name: "README", basis, joints: [joint] }, demoCatalogue().items);
   expect(JSON.parse(shown)).toEqual(schedule.rows[0]);
 });

@@ -18,6 +18,17 @@ const DECIMAL = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]?\d{1,3}))?$/i;
  * @throws RangeError when the text is not a finite decimal.
  */
 export function exactOf(value: number | string): Exact {
+  const known = read.get(value);
+  if (known !== undefined) return known;
+  const exact = readDecimal(value);
+  // Printed numbers are few and come again and again; the limit only guards against a flood of odd ones.
+  if (read.size < 10_000) read.set(value, exact);
+  return exact;
+}
+
+const read = new Map<number | string, Exact>();
+
+function readDecimal(value: number | string): Exact {
   const match = DECIMAL.exec(String(value));
   if (match === null) throw new RangeError(`not a finite decimal: ${String(value)}`);
   const [, sign = "", whole = "0", fraction = "", exponentText = "0"] = match;
