@@ -316,6 +316,14 @@ const REFUSED: readonly Refusal[] = [
   },
   // Facts that contradict each other
   {
+    what: "a conductor said to stay uncut that does not run through",
+    body: conductor({ duty: "tap", uncut: true }),
+    status: 422,
+    code: "INCONSISTENT_REQUEST",
+    pointer: "/joints/0/conductors/0/uncut",
+    accepted: "run",
+  },
+  {
     what: "two joints with one mark",
     body: workshopJob({ joints: [workshopJoint(), workshopJoint()] }),
     status: 422,

@@ -59,6 +59,12 @@ export function basisFaults(basis: Basis, pointer: string): readonly Fault[] {
 }
 
 function conductorFaults(group: ConductorGroup, pointer: string, faults: Fault[]): void {
+  if (group.uncut !== undefined && group.duty !== "run")
+    faults.push({
+      pointer: pointerTo(pointer, "uncut"),
+      detail: "only a conductor that runs through can stay uncut",
+      accepted: 'uncut beside "duty": "run" only',
+    });
   if (group.insulationRating !== undefined && !RATED_BY_THEMSELVES.includes(group.insulation))
     faults.push({
       pointer: pointerTo(pointer, "insulationRating"),
