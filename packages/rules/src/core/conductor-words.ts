@@ -10,10 +10,39 @@ export function conductorWords({ size, stranding, metal }: ConductorGroup): stri
 
 /** "class B", "compact", "IEC class 5". */
 export function strandingWords(stranding: Stranding): string {
-  if (stranding === "unknown") return "unknown stranding";
-  if (stranding.startsWith("iec-")) return `IEC class ${stranding.slice(-1)}`;
-  return stranding.startsWith("class-") ? `class ${stranding.slice(-1)}` : stranding;
+  return STRANDING_WORDS[stranding];
 }
+
+const STRANDING_WORDS: Readonly<Record<Stranding, string>> = {
+  solid: "solid",
+  "class-B": "class B",
+  "class-C": "class C",
+  "class-D": "class D",
+  compressed: "compressed",
+  compact: "compact",
+  "class-G": "class G",
+  "class-H": "class H",
+  "class-I": "class I",
+  "class-K": "class K",
+  "class-M": "class M",
+  "iec-class-1": "IEC class 1",
+  "iec-class-2": "IEC class 2",
+  "iec-class-5": "IEC class 5",
+  "iec-class-6": "IEC class 6",
+  unknown: "unknown stranding",
+};
+
+/** "solid, class B and compact". A listing is asked about again and again, so its words are put together once. */
+export function strandingListWords(strandings: readonly Stranding[]): string {
+  let words = listed.get(strandings);
+  if (words === undefined) {
+    words = listWords(strandings.map(strandingWords));
+    listed.set(strandings, words);
+  }
+  return words;
+}
+
+const listed = new WeakMap<readonly Stranding[], string>();
 
 /** "copper-clad aluminum" for what is written "copper-clad-aluminum". */
 export function metalWords(metal: ConductorMetal): string {

@@ -17,6 +17,14 @@ export function areaStep(worksheet: Worksheet, size: ConductorSize, of: Step): S
 }
 
 /** "6 AWG to 3/0 AWG"; one size where both ends are the same. */
-export function rangeWords({ from, to }: { readonly from: string; readonly to: string }): string {
-  return from === to ? from : `${from} to ${to}`;
+export function rangeWords(range: { readonly from: string; readonly to: string }): string {
+  let words = ranges.get(range);
+  if (words === undefined) {
+    words = range.from === range.to ? range.from : `${range.from} to ${range.to}`;
+    ranges.set(range, words);
+  }
+  return words;
 }
+
+/** A listed range is asked about again and again, so its words are put together once. */
+const ranges = new WeakMap<object, string>();

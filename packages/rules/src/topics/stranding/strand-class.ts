@@ -1,7 +1,7 @@
 import type { Citation } from "../../core/citation.js";
 import type { Stranding } from "../../core/conductor.js";
 import { sizeOf } from "../../core/conductor-size.js";
-import { conductorWords, listWords, strandingWords } from "../../core/conductor-words.js";
+import { conductorWords, listWords, strandingListWords, strandingWords } from "../../core/conductor-words.js";
 import type { Opening } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
@@ -59,10 +59,10 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
   worksheet.compare("the strand form is listed", form, "in", listed, cite);
   const words = strandingWords(conductor.stranding);
   return settled(ID, worksheet, {
-    sentence: `The connector is listed for ${listWords(listedIn(opening).map(strandingWords))}, not for ${words}; ${conductorWords(conductor)} may not be joined with it.`,
+    sentence: `The connector is listed for ${strandingListWords(listedIn(opening))}, not for ${words}; ${conductorWords(conductor)} may not be joined with it.`,
     cite,
     required: `connector listed for ${words}`,
-    offered: listWords(listedIn(opening).map(strandingWords)),
+    offered: strandingListWords(listedIn(opening)),
     fix: isFinerThanClassC(conductor.stranding)
       ? `a connector identified for ${words}, such as a compression lug for that class`
       : `a connector listed for ${words} conductors`,
@@ -72,7 +72,7 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
 function askedFinding(subject: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
   const { conductor, opening, openingIndex, group } = one;
   const worksheet = new Worksheet();
-  const offered = opening.ranges.length === 0 ? "not known" : listWords(listedIn(opening).map(strandingWords));
+  const offered = opening.ranges.length === 0 ? "not known" : strandingListWords(listedIn(opening));
   if (conductor.stranding === "unknown")
     return asking(
       ID,
@@ -114,7 +114,7 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
       clauseFor(stranding, edition),
     );
     addOnce(forms, strandingWords(stranding));
-    addOnce(lists, listWords(listed.map(strandingWords)));
+    addOnce(lists, strandingListWords(listed));
   }
   return settled(ID, worksheet, {
     sentence: `The connector is listed for ${listWords(forms)} conductors.`,
