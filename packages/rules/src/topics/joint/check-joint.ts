@@ -106,18 +106,30 @@ export function jointFinding(question: JointQuestion, outcome: JointOutcome, edi
 }
 
 function subjectOf({ joint, basis, connector, origin }: JointQuestion): JointSubject {
-  const inForce = jointUnder(joint, basis);
-  let landings: readonly Landing[] | undefined;
-  return {
-    joint: inForce,
+  return new Subject(
+    jointUnder(joint, basis),
     connector,
-    origin: origin === "equipment" ? "joint/equipment/terminal" : "connector",
-    // Most of a catalogue is refused before anyone asks where the conductors would lie.
-    get landings() {
-      landings ??= landConductors(inForce, connector);
-      return landings;
-    },
-  };
+    origin === "equipment" ? "joint/equipment/terminal" : "connector",
+  );
+}
+
+/** Lands the conductors when a rule first asks: most of a catalogue is refused before anyone does. */
+class Subject implements JointSubject {
+  readonly joint: Joint;
+  readonly connector: Connector;
+  readonly origin: JointSubject["origin"];
+  #landings: readonly Landing[] | undefined = undefined;
+
+  constructor(joint: Joint, connector: Connector, origin: JointSubject["origin"]) {
+    this.joint = joint;
+    this.connector = connector;
+    this.origin = origin;
+  }
+
+  get landings(): readonly Landing[] {
+    this.#landings ??= landConductors(this.joint, this.connector);
+    return this.#landings;
+  }
 }
 
 /** The joint with the basis in force put into it: rules that depend on the date of installation read it there. */
