@@ -34,9 +34,11 @@ export function* evaluateInSteps(job: Job, catalogue: readonly CatalogueItem[]):
   const joints: JointRecord[] = [];
   const rowTexts: string[] = [];
   const lines = new Map<string, LineRecord>();
+  const shares = new Map<ScheduleRow["conductors"], string>();
   const records = new Map<JointFinding, FindingRecord>();
   for (const [index, row] of rows.entries()) {
-    const { own, shared } = textsOf(row);
+    const own = ownText(row);
+    const shared = sharedText(row, shares);
     const text = rowText({ own, shared });
     rowTexts.push(text);
     hash.update(index === 0 ? text : `,${text}`);
@@ -84,13 +86,19 @@ function joined(summary: string, rows: readonly string[]): string {
   return `${opening(summary)}${rows.join(",")}${CLOSING}`;
 }
 
-/** A row in two parts: what differs between equal joints, and what does not. */
-function textsOf(row: ScheduleRow): StoredLine {
+/** The part of a row in which equal joints differ. */
+function ownText({ mark, area, equipmentTag, description, quantity, connector }: ScheduleRow): string {
+  return JSON.stringify({ mark, area, equipmentTag, description, quantity, connector });
+}
+
+/** The other part. Rows of equal joints share their conductors' array, so it is written once for all of them. */
+function sharedText(row: ScheduleRow, shares: Map<ScheduleRow["conductors"], string>): string {
+  const known = shares.get(row.conductors);
+  if (known !== undefined) return known;
   const { mark, area, equipmentTag, description, quantity, connector, ...shared } = row;
-  return {
-    own: JSON.stringify({ mark, area, equipmentTag, description, quantity, connector }),
-    shared: JSON.stringify(shared),
-  };
+  const text = JSON.stringify(shared);
+  shares.set(row.conductors, text);
+  return text;
 }
 
 function lineOf(document: string, lines: Map<string, LineRecord>): LineRecord {

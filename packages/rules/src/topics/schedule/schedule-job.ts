@@ -4,7 +4,7 @@ import type { ConductorGroup } from "../../core/conductor.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
-import type { Basis, Job, Joint } from "../../core/joint.js";
+import type { Basis, Equipment, Job, Joint } from "../../core/joint.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { checkJointUnder } from "../joint/check-joint.js";
 import type { JointFinding, Verdict } from "../joint/joint-finding.js";
@@ -38,38 +38,65 @@ export function* scheduleInSteps(
   editionOf: (basis: Basis) => Edition,
 ): Generator<undefined, ScheduledJob> {
   const items = new Map(catalogue.map((item) => [item.partNumber, item]));
-  const answers = new Map<string, JointAnswer>();
+  const firsts = new Map<string, { readonly row: ScheduleRow; readonly finding: JointFinding | null }>();
   const rows: ScheduleRow[] = [];
   const findings: (JointFinding | null)[] = [];
   for (const joint of job.joints) {
     const basis = joint.basis ?? job.basis;
     const key = classOf(joint, basis);
-    let answer = answers.get(key);
-    if (answer === undefined) {
-      answer = answerJoint(joint, basis, items, catalogue, editionOf(basis));
-      answers.set(key, answer);
+    const first = firsts.get(key);
+    if (first === undefined) {
+      const answer = answerJoint(joint, basis, items, catalogue, editionOf(basis));
+      const row = rowOf(joint, basis, answer);
+      firsts.set(key, { row, finding: answer.finding });
+      rows.push(row);
+      findings.push(answer.finding);
+    } else {
+      rows.push(rowLike(first.row, joint));
+      findings.push(first.finding);
     }
-    rows.push(rowOf(joint, basis, answer));
-    findings.push(answer.finding);
     yield undefined;
   }
   return { schedule: closeSchedule(job, rows), findings };
 }
 
+/** What an answer never depends on. The basis in force is told apart by itself. */
+type NotFacts = "mark" | "area" | "description" | "quantity" | "basis" | "equipment";
+
+/** Every other field of a joint; the compiler refuses a list that lacks one. */
+const FACTS = Object.keys({
+  function: true,
+  role: true,
+  conductors: true,
+  circuit: true,
+  place: true,
+  upsizing: true,
+  grounding: true,
+  connector: true,
+  partState: true,
+  tooling: true,
+  rework: true,
+} satisfies Record<Exclude<keyof Joint, NotFacts>, true>) as readonly Exclude<keyof Joint, NotFacts>[];
+
+/** Of the equipment only its tag is no fact. */
+const EQUIPMENT_FACTS = Object.keys({
+  kind: true,
+  frame: true,
+  terminalTemperature: true,
+  terminal: true,
+  stud: true,
+  bending: true,
+  space: true,
+} satisfies Record<Exclude<keyof Equipment, "tag">, true>) as readonly Exclude<keyof Equipment, "tag">[];
+
 /** Everything that can change the answer, and nothing else. */
 function classOf(joint: Joint, basis: Basis): string {
-  const {
-    mark: _mark,
-    area: _area,
-    description: _description,
-    quantity: _quantity,
-    basis: _basis,
-    equipment,
-    ...facts
-  } = joint;
-  if (equipment === undefined) return JSON.stringify([basis, facts]);
-  const { tag: _tag, ...equipmentFacts } = equipment;
-  return JSON.stringify([basis, facts, equipmentFacts]);
+  const { equipment } = joint;
+  return JSON.stringify([
+    basis,
+    FACTS.map((fact) => joint[fact]),
+    equipment === undefined ? null : EQUIPMENT_FACTS.map((fact) => equipment[fact]),
+  ]);
 }
 
 function answerJoint(
@@ -187,6 +214,48 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
     caveats: finding?.caveats ?? [],
     fix: fixOf(finding, selection, connectorStands),
     selection,
+  };
+}
+
+/**
+ * The row of a joint equal to an earlier one: it shares every part that does not name the joint itself, so that a
+ * caller can tell by identity which rows say the same.
+ */
+function rowLike(first: ScheduleRow, joint: Joint): ScheduleRow {
+  const { connector } = first;
+  return {
+    mark: joint.mark,
+    area: joint.area ?? null,
+    equipmentTag: joint.equipment?.tag ?? null,
+    description: joint.description ?? null,
+    function: first.function,
+    role: first.role,
+    quantity: joint.quantity,
+    basis: first.basis,
+    conductors: first.conductors,
+    connector:
+      connector === null
+        ? null
+        : {
+            partNumber: connector.partNumber,
+            description: connector.description,
+            origin: connector.origin,
+            chosen: connector.chosen,
+            quantity: connector.origin === "equipment" ? 0 : joint.quantity,
+          },
+    openingsUsed: first.openingsUsed,
+    verdict: first.verdict,
+    deciding: first.deciding,
+    torque: first.torque,
+    stripLengths: first.stripLengths,
+    preparation: first.preparation,
+    tooling: first.tooling,
+    conditions: first.conditions,
+    dutiesOnSite: first.dutiesOnSite,
+    missing: first.missing,
+    caveats: first.caveats,
+    fix: first.fix,
+    selection: first.selection,
   };
 }
 
