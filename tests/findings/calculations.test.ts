@@ -295,6 +295,49 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
       ),
     ),
   ),
+  "equipment-ground": [
+    { deviceA: 225, metal: "copper" },
+    ...[true, false].flatMap((separateRaceways) =>
+      ["300 kcmil", "500 kcmil", "12 AWG"].map(
+        (minimum) =>
+          ({
+            deviceA: 800,
+            metal: "aluminum",
+            phases: { metal: "aluminum", installed: "500 kcmil", minimum, sets: 3, separateRaceways },
+          }) as const,
+      ),
+    ),
+    { metal: "copper" },
+  ],
+  "electrode-conductor": (
+    ["copper-bonded-rod", "concrete-encased-rebar", "ground-ring", "water-pipe"] as const
+  ).flatMap((electrode) => [
+    {
+      service: { size: "4/0 AWG", metal: "aluminum", sets: 5 },
+      metal: "copper",
+      electrode,
+      soleConnection: true,
+      ringSize: "2 AWG",
+    } as const,
+    { service: { size: "4/0 AWG", metal: "aluminum", sets: 5 }, metal: "aluminum", electrode } as const,
+  ]),
+  "bonding-jumper": [
+    { kind: "load-side", metal: "copper", deviceA: 225 },
+    { kind: "main", metal: "aluminum", supply: { size: "3/0 AWG", metal: "copper", sets: 2 } },
+    {
+      kind: "supply-side",
+      metal: "copper",
+      supply: { size: "750 kcmil", metal: "copper", sets: 6 },
+      racewaysBondedApart: 3,
+    },
+    {
+      kind: "system",
+      metal: "copper",
+      supply: { size: "750 kcmil", metal: "aluminum", sets: 3 },
+      equivalentSupply: { size: "600 kcmil", metal: "copper", sets: 3 },
+    },
+    { kind: "system", metal: "copper" },
+  ],
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {

@@ -10,6 +10,9 @@ import { type ConductorSizeQuestion, conductorSize } from "./topics/conductor-si
 import { type ConversionQuestion, convert } from "./topics/conversion/convert.js";
 import { type RacewayFillQuestion, racewayFill } from "./topics/fill/raceway-fill.js";
 import { type WirewayFillQuestion, wirewayFill } from "./topics/fill/wireway-fill.js";
+import { type BondingJumperQuestion, bondingJumper } from "./topics/ground-size/bonding-jumper.js";
+import { type ElectrodeConductorQuestion, electrodeConductor } from "./topics/ground-size/electrode-conductor.js";
+import { type EquipmentGroundQuestion, equipmentGround } from "./topics/ground-size/equipment-ground.js";
 import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
 import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
@@ -21,10 +24,13 @@ import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/vol
 export interface CalculationQuestions {
   readonly ampacity: AmpacityQuestion;
   readonly "bolt-torque": BoltTorqueQuestion;
+  readonly "bonding-jumper": BondingJumperQuestion;
   readonly "box-fill": BoxFillQuestion;
   readonly "conductor-size": ConductorSizeQuestion;
   readonly convert: ConversionQuestion;
   readonly "dc-resistance": DcResistanceQuestion;
+  readonly "electrode-conductor": ElectrodeConductorQuestion;
+  readonly "equipment-ground": EquipmentGroundQuestion;
   readonly "motor-circuit": MotorCircuitQuestion;
   readonly "overcurrent-device": OvercurrentDeviceQuestion;
   readonly "pull-box": PullBoxQuestion;
@@ -42,10 +48,13 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
   Object.freeze({
     ampacity,
     "bolt-torque": boltTorque,
+    "bonding-jumper": bondingJumper,
     "box-fill": boxFill,
     "conductor-size": conductorSize,
     convert,
     "dc-resistance": dcResistance,
+    "electrode-conductor": electrodeConductor,
+    "equipment-ground": equipmentGround,
     "motor-circuit": motorCircuit,
     "overcurrent-device": overcurrentDevice,
     "pull-box": pullBox,
@@ -106,6 +115,14 @@ export {
   type RacewayKind,
 } from "./topics/fill/raceway-fill.js";
 export { WIREWAY_KINDS, type WirewayFillQuestion, type WirewayKind } from "./topics/fill/wireway-fill.js";
+export {
+  BONDING_JUMPERS,
+  type BondingJumperKind,
+  type BondingJumperQuestion,
+} from "./topics/ground-size/bonding-jumper.js";
+export type { ElectrodeConductorQuestion } from "./topics/ground-size/electrode-conductor.js";
+export type { EquipmentGroundQuestion, GroundedPhases } from "./topics/ground-size/equipment-ground.js";
+export type { SupplyConductors } from "./topics/ground-size/supply-area.js";
 export type { MotorCircuitAsk, MotorCircuitQuestion } from "./topics/motors/motor-circuit.js";
 export type { MotorConductor } from "./topics/motors/motor-conductor.js";
 export {
