@@ -338,6 +338,19 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
     },
     { kind: "system", metal: "copper" },
   ],
+  "dwelling-service": [
+    ...RUNS.flatMap((run) =>
+      [100, 200, 320, 401].map(
+        (ratingA) => ({ ratingA, system: "single-phase-120/240", carriesWholeLoad: true, run }) as const,
+      ),
+    ),
+    {
+      ratingA: 200,
+      system: "single-phase-120/240",
+      carriesWholeLoad: true,
+      run: { ...RUN, sets: 1, ambient: c(30), supplyEnd: c(75), grouping: { in: "raceway", conductors: 3 } },
+    },
+  ],
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {

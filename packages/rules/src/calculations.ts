@@ -16,6 +16,7 @@ import { type EquipmentGroundQuestion, equipmentGround } from "./topics/ground-s
 import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
 import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
+import { type DwellingServiceQuestion, dwellingService } from "./topics/service-size/dwelling-service.js";
 import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
 import { type TapQuestion, tap } from "./topics/tap-size/tap.js";
 import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
@@ -29,6 +30,7 @@ export interface CalculationQuestions {
   readonly "conductor-size": ConductorSizeQuestion;
   readonly convert: ConversionQuestion;
   readonly "dc-resistance": DcResistanceQuestion;
+  readonly "dwelling-service": DwellingServiceQuestion;
   readonly "electrode-conductor": ElectrodeConductorQuestion;
   readonly "equipment-ground": EquipmentGroundQuestion;
   readonly "motor-circuit": MotorCircuitQuestion;
@@ -53,6 +55,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "conductor-size": conductorSize,
     convert,
     "dc-resistance": dcResistance,
+    "dwelling-service": dwellingService,
     "electrode-conductor": electrodeConductor,
     "equipment-ground": equipmentGround,
     "motor-circuit": motorCircuit,
@@ -140,6 +143,11 @@ export {
   type ServedLoad,
 } from "./topics/protection/overcurrent-device.js";
 export type { DcResistanceQuestion } from "./topics/resistance/dc-resistance.js";
+export {
+  DWELLING_SYSTEMS,
+  type DwellingServiceQuestion,
+  type DwellingSystem,
+} from "./topics/service-size/dwelling-service.js";
 export type { CircularMilHeating } from "./topics/short-circuit/circular-mil-heating.js";
 export {
   K_FACTOR_INSULATIONS,
