@@ -1,3 +1,11 @@
+import {
+  BENDING_NOT_SPECIFIED,
+  type BendingEntry,
+  bendingCell,
+  bendingClause,
+  bendingReduction,
+  bendingTable,
+} from "../../core/bending-table.js";
 import type { Citation } from "../../core/citation.js";
 import type { ConductorGroup } from "../../core/conductor.js";
 import type { Edition } from "../../core/edition.js";
@@ -6,17 +14,10 @@ import type { CheckFinding, Step } from "../../core/finding.js";
 import type { BendingSpace, Joint } from "../../core/joint.js";
 import { inches } from "../../core/quantity.js";
 import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { type Cell, cellForSize, isRefused, type Table, type TableRefusal } from "../../core/table.js";
+import { type Cell, isRefused, type Table, type TableRefusal } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "bending-space";
-
-/** The word in the tables where no space is laid down: the smallest conductors. */
-const NOT_SPECIFIED = "not specified";
-/** The last column of the table for the opposite wall counts for all larger numbers of wires too. */
-const OPPOSITE_COLUMNS = 4;
-
-type Entry = BendingSpace["entry"];
 
 /**
  * Is there room to bend the conductor into its terminal?
@@ -50,7 +51,7 @@ export const bendingSpace: Rule = {
 
 /** A failure of any conductor decides; then a missing fact; only then do all pass. */
 function judge(subject: JointSubject, worksheet: Worksheet, bending: BendingSpace, edition: Edition): CheckFinding {
-  const cite = clauseOf(bending.entry, edition);
+  const cite = bendingClause(bending.entry, edition);
   const offered = spaceText(bending);
   const crowded = subject.landings.find((landing) => wiresIn(landing) > bending.wiresPerTerminal);
   if (crowded !== undefined)
@@ -107,18 +108,16 @@ function spaceFor(
   bending: BendingSpace,
   edition: Edition,
 ): Space | AskedFact {
-  const table = tableFor(conductor, bending.entry, edition);
-  const wires =
-    bending.entry === "opposite" ? Math.min(bending.wiresPerTerminal, OPPOSITE_COLUMNS) : bending.wiresPerTerminal;
-  const cell = cellForSize(table, conductor.size, `wires${String(wires)}`);
+  const { entry, wiresPerTerminal } = bending;
+  const table = bendingTable(conductor, entry, edition);
+  const cell = bendingCell(table, conductor.size, entry, wiresPerTerminal);
   if (isRefused(cell) || typeof cell.value !== "number") return refused(cell, group, table);
   const full = exactOf(cell.value);
   // A terminal that comes fixed in its equipment is not removable; any other may be.
   const removable = bending.removableTerminal ?? (connector.mounting.kind === "integral" ? false : undefined);
-  if (removable === false || bending.entry === "side") return { group, conductor, cell, requiredIn: full };
-  const reduction = cellForSize(table, conductor.size, `reduction${String(wires)}`);
-  if (isRefused(reduction) || typeof reduction.value !== "number") return { group, conductor, cell, requiredIn: full };
-  const reduced = subtract(full, exactOf(reduction.value));
+  const reduction = removable === false ? undefined : bendingReduction(table, conductor.size, entry, wiresPerTerminal);
+  if (reduction === undefined) return { group, conductor, cell, requiredIn: full };
+  const reduced = subtract(full, exactOf(Number(reduction.value)));
   return removable === true
     ? { group, conductor, cell, reduction, requiredIn: reduced }
     : { group, conductor, cell, requiredIn: full, leastIn: reduced };
@@ -141,7 +140,7 @@ function settle(
   bending: BendingSpace,
   edition: Edition,
 ): CheckFinding {
-  const cite = clauseOf(bending.entry, edition);
+  const cite = bendingClause(bending.entry, edition);
   const entry = worksheet.given("wall the conductor leaves through", bending.entry, "joint/equipment/bending/entry");
   const wires = worksheet.given(
     "wires per terminal",
@@ -261,24 +260,14 @@ function spaceAsked({ conductors }: Joint, edition: Edition): string {
   return `; ${conductor.size}, one wire per terminal, needs ${String(opposite)} in through the opposite wall and ${String(side)} in through a side wall`;
 }
 
-function spaceAt(conductor: ConductorGroup, entry: Entry, wires: number, edition: Edition): number | undefined {
-  const cell = cellForSize(tableFor(conductor, entry, edition), conductor.size, `wires${String(wires)}`);
+function spaceAt(conductor: ConductorGroup, entry: BendingEntry, wires: number, edition: Edition): number | undefined {
+  const cell = bendingCell(bendingTable(conductor, entry, edition), conductor.size, entry, wires);
   return isRefused(cell) || typeof cell.value !== "number" ? undefined : cell.value;
 }
 
-function isUnspecified(conductor: ConductorGroup, entry: Entry, edition: Edition): boolean {
-  const cell = cellForSize(tableFor(conductor, entry, edition), conductor.size, "wires1");
-  return !isRefused(cell) && cell.value === NOT_SPECIFIED;
-}
-
-function tableFor({ metal, stranding }: ConductorGroup, entry: Entry, { tables }: Edition): Table {
-  const compact = metal === "aluminum" && stranding === "compact";
-  if (entry === "opposite") return compact ? tables.bendingOppositeCompact : tables.bendingOpposite;
-  return compact ? tables.bendingSideCompact : tables.bendingSide;
-}
-
-function clauseOf(entry: Entry, { clauses }: Edition): Citation {
-  return entry === "opposite" ? clauses.bendingOpposite : clauses.bendingSide;
+function isUnspecified(conductor: ConductorGroup, entry: BendingEntry, edition: Edition): boolean {
+  const cell = bendingCell(bendingTable(conductor, entry, edition), conductor.size, entry, 1);
+  return !isRefused(cell) && cell.value === BENDING_NOT_SPECIFIED;
 }
 
 function holds(availableIn: Exact, requiredIn: Exact): boolean {
