@@ -351,6 +351,21 @@ const QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuest
       run: { ...RUN, sets: 1, ambient: c(30), supplyEnd: c(75), grouping: { in: "raceway", conductors: 3 } },
     },
   ],
+  "bending-space": (["opposite", "side"] as const).flatMap((entry) =>
+    [undefined, true, false].flatMap((removableTerminal) =>
+      ["12 AWG", "4/0 AWG", "500 kcmil"].flatMap((size) =>
+        [undefined, { value: 170, unit: "mm" } as const].map((available) => ({
+          size,
+          metal: "aluminum" as const,
+          stranding: "compact" as const,
+          entry,
+          wiresPerTerminal: 1,
+          ...(removableTerminal !== undefined && { removableTerminal }),
+          ...(available && { available }),
+        })),
+      ),
+    ),
+  ),
 };
 
 describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {

@@ -3,6 +3,7 @@ import type { Calculation, CalculationFinding } from "./core/calculation.js";
 import type { Basis } from "./core/joint.js";
 import { editionOf } from "./rulesets/editions.js";
 import { type AmpacityQuestion, ampacity } from "./topics/ampacity/ampacity.js";
+import { type BendingSpaceQuestion, bendingSpaceNeeded } from "./topics/bend-space/bending-space-needed.js";
 import { type BoltTorqueQuestion, boltTorque } from "./topics/bolts/bolt-torque.js";
 import { type BoxFillQuestion, boxFill } from "./topics/boxes/box-fill.js";
 import { type PullBoxQuestion, pullBox } from "./topics/boxes/pull-box.js";
@@ -24,6 +25,7 @@ import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/vol
 /** What each calculation is asked. */
 export interface CalculationQuestions {
   readonly ampacity: AmpacityQuestion;
+  readonly "bending-space": BendingSpaceQuestion;
   readonly "bolt-torque": BoltTorqueQuestion;
   readonly "bonding-jumper": BondingJumperQuestion;
   readonly "box-fill": BoxFillQuestion;
@@ -49,6 +51,7 @@ export type CalculationName = keyof CalculationQuestions;
 export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<CalculationQuestions[Name]> } =
   Object.freeze({
     ampacity,
+    "bending-space": bendingSpaceNeeded,
     "bolt-torque": boltTorque,
     "bonding-jumper": bondingJumper,
     "box-fill": boxFill,
@@ -93,6 +96,7 @@ export {
 } from "./core/conductor-run.js";
 export { DEVICE_KINDS, type DeviceKind } from "./core/standard-rating.js";
 export type { AmpacityQuestion } from "./topics/ampacity/ampacity.js";
+export type { BendingSpaceQuestion } from "./topics/bend-space/bending-space-needed.js";
 export {
   BOLT_KINDS,
   BOLT_TABLES,
