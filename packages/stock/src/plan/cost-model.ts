@@ -1,9 +1,9 @@
-import { compareExact, type Exact, exactOf, numberOf } from "@landfast/rules";
+import { compareExact, type Exact, exactOf } from "@landfast/rules";
 import { ONE, plus, times, ZERO } from "../money/decimal.js";
-import { breakAt, cheapestPurchase, eachAt, type ItemPrice } from "../prices/item-price.js";
-import type { Model, ModelColumn, ModelRow } from "../solver/solver.js";
-import { smallestStep } from "./cost-step.js";
+import type { Model } from "../solver/solver.js";
 import { partsToBuy, plainEach, purchaseFor } from "./item-cost.js";
+import { cheapestWay, type ItemSupply, type SupplyWay, supplyOf } from "./item-supply.js";
+import { ModelWriter, type Terms } from "./model-writer.js";
 import type { Offer, OfferedClass, OfferedItem, OfferedMaker } from "./offer.js";
 import type { Share } from "./settle-plan.js";
 
@@ -30,19 +30,16 @@ export interface CostModel {
   readonly sharesOf: (values: readonly number[]) => Share[];
 }
 
-const UNLIMITED = Number.POSITIVE_INFINITY;
-
 /**
  * Writes the cheapest plan as an integer model. Columns:
  *
  * - `open` for every item, 1 when it is stocked, where carrying costs something or the number is limited;
- * - `joints made` for every class and maker: 0 or 1 for a class made alike (1: all of it), else a number of joints;
- * - `packs` for every price break of an item that is sold in packs, has breaks, is on hand or must be stocked, and
- *   `at this break`, 0 or 1, where there are several breaks.
+ * - `way` for every way to come by an item's parts, 1 when it is taken, where there are several;
+ * - `made` for every class and maker (and way): 0 or 1 for a class made alike (1: all of it), else a number of joints;
+ * - `packs` for every item (and way) whose cost is not simply parts x price.
  *
- * Rows: every class is made; nothing is made with an item that is not open; parts used are on hand or bought; at most one break,
- * and packs within it. An item whose cost is parts x price needs no packs: its cost stands on `joints made`. The cost of
- * an item that no class is left for is a constant.
+ * Rows: every class is made; nothing is made with an item that is not open or in a way that is not taken; one way for an
+ * item; parts used are on hand or bought. An item of which no class is left is a constant.
  * Worked: one class of 30 joints, item sold in 25s at 2.00 each: row 30 x made <= 25 x packs, cost 50 a pack, so two
  * packs and 100.
  */
@@ -50,189 +47,197 @@ export function costModel(question: CostQuestion): CostModel {
   return new CostModelWriter(question).write();
 }
 
+/** One column of joints made. */
+interface Made {
+  readonly classPlace: number;
+  readonly maker: OfferedMaker;
+  readonly column: number;
+}
+
+/** Where the joints of an item are written: in one place, or for each way apart. */
+interface Outlet {
+  /** Null: parts cost the same each, and the cost stands on the joints. */
+  readonly each: Exact | null;
+  /** The column that must be 1 for anything to be made here. */
+  readonly gate: number | null;
+  /** Parts that the plan to begin with takes here. */
+  readonly started: boolean;
+  /** Columns of joints, with the parts of one. */
+  readonly parts: (readonly [column: number, coefficient: number])[];
+}
+
 class CostModelWriter {
   readonly #question: CostQuestion;
   readonly #items: readonly OfferedItem[];
-  readonly #columns: ModelColumn[] = [];
-  readonly #rows: ModelRow[] = [];
-  readonly #start: number[] = [];
-  readonly #costs: Exact[] = [];
-  readonly #made: { readonly share: Omit<Share, "joints">; readonly column: number }[] = [];
-  /** Items in use by the plan to begin with, and the parts of each. */
+  readonly #writer = new ModelWriter();
+  readonly #made: Made[] = [];
+  readonly #mostUsed = new Map<number, number>();
   readonly #startParts = new Map<number, number>();
   readonly #startJoints = new Map<string, number>();
-  #open: ReadonlyMap<number, number> = new Map();
+  readonly #open = new Map<number, number>();
+  readonly #outlets = new Map<number, readonly Outlet[]>();
   #constant = ZERO;
 
   constructor(question: CostQuestion) {
     this.#question = question;
     this.#items = question.offer.items;
+    for (const { jointClass, makers } of question.classes)
+      for (const { item, partsPerJoint } of makers)
+        this.#mostUsed.set(item, (this.#mostUsed.get(item) ?? 0) + jointClass.joints * partsPerJoint);
     for (const { classPlace, maker, joints } of question.start ?? []) {
       this.#startParts.set(maker.item, (this.#startParts.get(maker.item) ?? 0) + joints * maker.partsPerJoint);
-      this.#startJoints.set(`${String(classPlace)}/${String(maker.item)}`, joints);
+      this.#startJoints.set(keyOf(classPlace, maker), joints);
     }
   }
 
   write(): CostModel {
-    const { classes, start } = this.#question;
-    const users = this.#users();
-    const open = this.#writeOpen(users);
-    this.#open = open;
-    const parts = new Map<number, { columns: number[]; coefficients: number[]; most: number }>();
-    classes.forEach((one, classPlace) => {
-      this.#writeClass(one, classPlace, open, parts);
+    const places = [...this.#mostUsed.keys()].sort((a, b) => a - b);
+    this.#writeOpen(places);
+    const closing = places.map((place) => this.#writeSupply(place));
+    this.#question.classes.forEach((one, classPlace) => {
+      this.#writeClass(one, classPlace);
     });
-    for (const [place, use] of parts) this.#writePurchase(place, use, open.get(place));
-    for (const [place, item] of this.#items.entries())
-      if (item.must && !users.has(place))
-        this.#constant = plus(this.#constant, this.#money(purchaseFor(item, 0)?.cost));
+    // What an item's parts come from can be written once it is known who takes them.
+    for (const close of closing) close();
     return {
-      model: {
-        columns: this.#columns,
-        rows: this.#rows,
-        step: smallestStep(this.#costs),
-        ...(start === null ? {} : { start: this.#start }),
-      },
+      model: this.#writer.model(this.#question.start !== null),
       constant: this.#constant,
       sharesOf: (values) => this.#sharesOf(values),
     };
   }
 
-  #users(): ReadonlySet<number> {
-    return new Set(this.#question.classes.flatMap(({ makers }) => makers.map(({ item }) => item)));
-  }
-
-  /** One column for every item in use; items that must be stocked are open. */
-  #writeOpen(users: ReadonlySet<number>): ReadonlyMap<number, number> {
+  /** One column for every item in use; items that must be stocked are open. What stands idle is a constant. */
+  #writeOpen(places: readonly number[]): void {
     const { least, mostPartNumbers } = this.#question;
     const carrying = least === "cost" ? this.#question.carrying : ONE;
-    const open = new Map<number, number>();
-    const counts = carrying.numerator > 0n || mostPartNumbers !== null;
-    const idleMust = this.#items.filter(({ must }, place) => must && !users.has(place)).length;
-    this.#constant = plus(this.#constant, times(carrying, exactOf(idleMust)));
-    if (!counts) return open;
-    for (const place of [...users].sort((a, b) => a - b)) {
+    let idle = 0;
+    for (const [place, item] of this.#items.entries()) {
+      if (!item.must || this.#mostUsed.has(place)) continue;
+      idle += 1;
+      this.#constant = plus(this.#constant, this.#money(purchaseFor(item, 0)?.cost));
+    }
+    this.#constant = plus(this.#constant, times(carrying, exactOf(idle)));
+    if (carrying.numerator === 0n && mostPartNumbers === null) return;
+    for (const place of places) {
       const must = this.#items[place]?.must === true;
-      open.set(place, this.#column(carrying, must ? 1 : 0, 1, true, must || this.#startParts.has(place) ? 1 : 0));
+      const start = must || this.#startParts.has(place) ? 1 : 0;
+      const open = this.#writer.column({ cost: carrying, lower: must ? 1 : 0, upper: 1, integer: true, start });
+      this.#open.set(place, open);
     }
-    if (mostPartNumbers !== null) {
-      const columns = [...open.values()];
-      this.#row(
-        -UNLIMITED,
-        mostPartNumbers - idleMust,
-        columns,
-        columns.map(() => 1),
+    if (mostPartNumbers !== null)
+      this.#writer.atMost(
+        mostPartNumbers - idle,
+        [...this.#open.values()].map((column) => [column, 1]),
       );
-    }
-    return open;
   }
 
-  #writeClass(
-    one: OfferedClass,
-    classPlace: number,
-    open: ReadonlyMap<number, number>,
-    parts: Map<number, { columns: number[]; coefficients: number[]; most: number }>,
-  ): void {
-    const { alike, jointClass, makers } = one;
-    const each = alike ? jointClass.joints : 1;
-    const most = alike ? 1 : jointClass.joints;
-    // Where every maker costs parts x price the cheapest open one takes the whole class: no need to ask for integers.
-    const plain = makers.every(({ item }) => this.#plainEach(item) !== null);
-    const columns: number[] = [];
-    for (const maker of makers) {
-      const partsEach = each * maker.partsPerJoint;
-      const price = this.#plainEach(maker.item);
-      const labour = times(maker.labour, exactOf(each));
-      const cost = price === null ? labour : plus(labour, times(price, exactOf(partsEach)));
-      const column = this.#column(this.#money(cost), 0, most, !plain, this.#startOf(classPlace, maker, each));
-      columns.push(column);
-      this.#made.push({ share: { classPlace, maker }, column });
-      const openColumn = open.get(maker.item);
-      if (openColumn !== undefined) this.#row(-UNLIMITED, 0, [column, openColumn], [1, -most]);
-      if (price !== null) continue;
-      const use = parts.get(maker.item) ?? { columns: [], coefficients: [], most: 0 };
-      use.columns.push(column);
-      use.coefficients.push(partsEach);
-      use.most += partsEach * most;
-      parts.set(maker.item, use);
-    }
-    this.#row(
-      most,
-      most,
-      columns,
-      columns.map(() => 1),
-    );
-  }
-
-  #writePurchase(
-    place: number,
-    use: { columns: number[]; coefficients: number[]; most: number },
-    openColumn: number | undefined,
-  ): void {
+  /** The outlets of an item; what is returned writes the rows that wait for the joints. */
+  #writeSupply(place: number): () => void {
     const item = this.#items[place];
     if (item === undefined) throw new RangeError("no such item in the offer");
-    const packs = item.price === null ? [] : this.#writeBreaks(item, item.price, place, use.most, openColumn);
-    const bought = packs.map(() => -item.packQuantity);
-    this.#row(-UNLIMITED, item.onHand, [...use.columns, ...packs], [...use.coefficients, ...bought]);
-    // An item that must be stocked is there even when no joint takes it.
-    if (item.must && item.onHand === 0 && packs.length > 0)
-      this.#row(
-        1,
-        UNLIMITED,
-        packs,
-        packs.map(() => 1),
-      );
-  }
-
-  /** The pack columns of an item, one for each break that can be of use. */
-  #writeBreaks(
-    item: OfferedItem,
-    price: ItemPrice,
-    place: number,
-    mostUsed: number,
-    openColumn: number | undefined,
-  ): number[] {
-    const mostParts = partsToBuy(item, mostUsed);
-    if (mostParts === 0) return [];
-    const started = this.#startPurchase(item, place);
-    const mostPacks = Math.ceil(mostParts / item.packQuantity);
-    const breaks = price.breaks.flatMap(({ from, amount }, index) => {
-      const next = price.breaks[index + 1];
-      const least = Math.ceil(from / item.packQuantity);
-      const below = next === undefined ? UNLIMITED : Math.ceil(next.from / item.packQuantity) - 1;
-      const most = Math.min(below, Math.max(least, mostPacks));
-      return most < least ? [] : [{ from, least, most, each: eachAt(price, amount) }];
+    const supply: ItemSupply = supplyOf(item, this.#mostUsed.get(place) ?? 0);
+    const open = this.#open.get(place) ?? null;
+    if (supply.kind === "switched") return this.#writeWays(place, item, supply.ways, open);
+    const each = supply.kind === "plain" ? supply.each : null;
+    const outlet: Outlet = { each, gate: open, started: this.#startParts.has(place), parts: [] };
+    this.#outlets.set(place, [outlet]);
+    if (supply.kind === "plain") return () => undefined;
+    const { mode } = supply;
+    if (mode === null)
+      return () => {
+        this.#writer.atMost(item.onHand, outlet.parts);
+      };
+    const packs = this.#writer.column({
+      cost: this.#money(mode.pack),
+      lower: partsToBuy(item, 0) > 0 ? 1 : 0,
+      upper: mode.most,
+      integer: true,
+      start: Math.ceil(partsToBuy(item, this.#startParts.get(place) ?? 0) / item.packQuantity),
     });
-    const single = breaks.length === 1 && breaks[0]?.from === 1;
-    const packs: number[] = [];
-    const switches: number[] = [];
-    for (const { from, least, most, each } of breaks) {
-      const here = started.breakFrom === from ? started.packs : 0;
-      const pack = this.#column(this.#money(times(each, exactOf(item.packQuantity))), 0, most, true, here);
-      packs.push(pack);
-      if (single) continue;
-      const at = this.#column(ZERO, 0, 1, true, here > 0 ? 1 : 0);
-      switches.push(at);
-      this.#row(0, UNLIMITED, [pack, at], [1, -least]);
-      this.#row(-UNLIMITED, 0, [pack, at], [1, -most]);
-    }
-    if (switches.length > 0) {
-      const closed = openColumn === undefined ? [] : [openColumn];
-      const limit = openColumn === undefined ? 1 : 0;
-      this.#row(-UNLIMITED, limit, [...switches, ...closed], [...switches.map(() => 1), ...closed.map(() => -1)]);
-    }
-    return packs;
+    return () => {
+      this.#writer.atMost(item.onHand, [...outlet.parts, [packs, -item.packQuantity]]);
+    };
   }
 
-  #startPurchase(item: OfferedItem, place: number): { breakFrom: number | null; packs: number } {
-    const parts = partsToBuy(item, this.#startParts.get(place) ?? 0);
-    if (item.price === null || parts === 0) return { breakFrom: null, packs: 0 };
-    const { bought, packs } = cheapestPurchase(item.price, item.packQuantity, parts);
-    return { breakFrom: breakAt(item.price, bought)?.from ?? null, packs };
+  #writeWays(place: number, item: OfferedItem, ways: readonly SupplyWay[], open: number | null): () => void {
+    const parts = this.#startParts.get(place);
+    const started = parts === undefined && !item.must ? null : cheapestWay(item, ways, parts ?? 0);
+    const outlets = ways.map((_, at): Outlet => {
+      const taken = started?.way === at;
+      const gate = this.#writer.column({ upper: 1, integer: true, start: taken ? 1 : 0 });
+      return { each: null, gate, started: taken, parts: [] };
+    });
+    this.#outlets.set(place, outlets);
+    const gates: Terms = outlets.flatMap(({ gate }) => (gate === null ? [] : [[gate, 1] as const]));
+    if (open === null) this.#writer.atMost(1, gates);
+    else this.#writer.atMost(0, [...gates, [open, -1]]);
+    // None is on hand of an item that must be stocked: it is bought in one way or another.
+    if (partsToBuy(item, 0) > 0) this.#writer.atLeast(1, gates);
+    const packs = ways.map((way, at) =>
+      way.kind === "stock"
+        ? null
+        : this.#writer.column({
+            cost: this.#money(way.mode.pack),
+            upper: way.mode.most,
+            integer: true,
+            start: started?.way === at ? started.packs : 0,
+          }),
+    );
+    return () => {
+      for (const [at, way] of ways.entries()) {
+        const outlet = outlets[at];
+        const column = packs[at] ?? null;
+        if (outlet?.gate == null) continue;
+        const fromStock = [outlet.gate, -item.onHand] as const;
+        if (way.kind === "stock" || column === null) {
+          this.#writer.atMost(0, [...outlet.parts, fromStock]);
+          continue;
+        }
+        this.#writer.atMost(0, [...outlet.parts, fromStock, [column, -item.packQuantity]]);
+        this.#writer.atLeast(0, [
+          [column, 1],
+          [outlet.gate, -way.mode.least],
+        ]);
+        this.#writer.atMost(0, [
+          [column, 1],
+          [outlet.gate, -way.mode.most],
+        ]);
+      }
+    };
   }
 
-  #startOf(classPlace: number, maker: OfferedMaker, each: number): number {
-    return (this.#startJoints.get(`${String(classPlace)}/${String(maker.item)}`) ?? 0) / each;
+  #writeClass({ alike, jointClass, makers }: OfferedClass, classPlace: number): void {
+    const each = alike ? jointClass.joints : 1;
+    const upper = jointClass.joints / each;
+    // Where every maker costs parts x price the cheapest open one takes the whole class: no need to ask for integers.
+    const integer = makers.some(({ item }) => this.#plainEach(item) === null);
+    const columns: number[] = [];
+    for (const maker of makers) {
+      const parts = each * maker.partsPerJoint;
+      const labour = times(maker.labour, exactOf(each));
+      const start = (this.#startJoints.get(keyOf(classPlace, maker)) ?? 0) / each;
+      for (const outlet of this.#outlets.get(maker.item) ?? []) {
+        const cost = outlet.each === null ? labour : plus(labour, times(outlet.each, exactOf(parts)));
+        const column = this.#writer.column({
+          cost: this.#money(cost),
+          upper,
+          integer,
+          start: outlet.started ? start : 0,
+        });
+        columns.push(column);
+        outlet.parts.push([column, parts]);
+        this.#made.push({ classPlace, maker, column });
+        if (outlet.gate !== null)
+          this.#writer.atMost(0, [
+            [column, 1],
+            [outlet.gate, -upper],
+          ]);
+      }
+    }
+    this.#writer.exactly(
+      upper,
+      columns.map((column) => [column, 1]),
+    );
   }
 
   /**
@@ -240,44 +245,37 @@ class CostModelWriter {
    * makers of equal cost, so all of it is given to the cheapest maker that is open, the first of equals.
    */
   #sharesOf(values: readonly number[]): Share[] {
-    const shares: Share[] = [];
-    const byClass = new Map<number, { share: Omit<Share, "joints">; column: number }[]>();
-    for (const one of this.#made) {
-      const known = byClass.get(one.share.classPlace);
-      if (known === undefined) byClass.set(one.share.classPlace, [one]);
-      else known.push(one);
+    const value = (column: number): number => values[column] ?? 0;
+    const byClass = new Map<number, Made[]>();
+    for (const made of this.#made) {
+      const known = byClass.get(made.classPlace);
+      if (known === undefined) byClass.set(made.classPlace, [made]);
+      else known.push(made);
     }
+    const shares: Share[] = [];
     for (const [classPlace, made] of byClass) {
       const offered = this.#question.classes[classPlace];
       if (offered === undefined) continue;
       const { alike, jointClass } = offered;
-      if (made.some(({ column }) => this.#columns[column]?.integer === true)) {
-        for (const { share, column } of made) {
-          const count = Math.round(values[column] ?? 0);
-          if (count > 0) shares.push({ ...share, joints: alike ? jointClass.joints : count });
-        }
+      const each = alike ? jointClass.joints : 1;
+      if (made.every(({ column }) => !this.#writer.isInteger(column))) {
+        const cheapest = made
+          .filter(({ maker }) => this.#isOpen(maker.item, value))
+          .reduce((a, b) => (compareExact(this.#writer.costOf(b.column), this.#writer.costOf(a.column)) < 0 ? b : a));
+        shares.push({ classPlace, maker: cheapest.maker, joints: jointClass.joints });
         continue;
       }
-      const cheapest = made
-        .filter(({ share }) => this.#isOpen(share.maker.item, values))
-        .reduce((a, b) => (compareExact(this.#costOf(b.column), this.#costOf(a.column)) < 0 ? b : a));
-      shares.push({ ...cheapest.share, joints: jointClass.joints });
+      const joints = new Map<OfferedMaker, number>();
+      for (const { maker, column } of made)
+        joints.set(maker, (joints.get(maker) ?? 0) + Math.round(value(column)) * each);
+      for (const [maker, count] of joints) if (count > 0) shares.push({ classPlace, maker, joints: count });
     }
     return shares;
   }
 
-  /** Money counts only where the plan is to cost least. */
-  #money(cost: Exact | undefined): Exact {
-    return this.#question.least === "cost" ? (cost ?? ZERO) : ZERO;
-  }
-
-  #isOpen(place: number, values: readonly number[]): boolean {
+  #isOpen(place: number, value: (column: number) => number): boolean {
     const column = this.#open.get(place);
-    return column === undefined || (values[column] ?? 0) > 0.5;
-  }
-
-  #costOf(column: number): Exact {
-    return this.#costs[column] ?? ZERO;
+    return column === undefined || value(column) > 0.5;
   }
 
   #plainEach(place: number): Exact | null {
@@ -285,14 +283,12 @@ class CostModelWriter {
     return item === undefined ? null : plainEach(item);
   }
 
-  #column(cost: Exact, lower: number, upper: number, integer: boolean, start: number): number {
-    this.#costs.push(cost);
-    this.#columns.push({ cost: numberOf(cost), lower, upper, integer });
-    this.#start.push(start);
-    return this.#columns.length - 1;
+  /** Money counts only where the plan is to cost least. */
+  #money(cost: Exact | undefined): Exact {
+    return this.#question.least === "cost" ? (cost ?? ZERO) : ZERO;
   }
+}
 
-  #row(lower: number, upper: number, columns: readonly number[], coefficients: readonly number[]): void {
-    this.#rows.push({ lower, upper, columns, coefficients });
-  }
+function keyOf(classPlace: number, maker: OfferedMaker): string {
+  return `${String(classPlace)}/${String(maker.item)}`;
 }
