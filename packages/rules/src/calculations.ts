@@ -20,6 +20,7 @@ import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-
 import { type DwellingServiceQuestion, dwellingService } from "./topics/service-size/dwelling-service.js";
 import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
 import { type TapQuestion, tap } from "./topics/tap-size/tap.js";
+import { type TorqueQuestion, torque } from "./topics/torque-value/torque.js";
 import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
 
 /** What each calculation is asked. */
@@ -41,6 +42,7 @@ export interface CalculationQuestions {
   readonly "raceway-fill": RacewayFillQuestion;
   readonly "short-circuit": ShortCircuitQuestion;
   readonly tap: TapQuestion;
+  readonly torque: TorqueQuestion;
   readonly "voltage-drop": VoltageDropQuestion;
   readonly "wireway-fill": WirewayFillQuestion;
 }
@@ -67,6 +69,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "raceway-fill": racewayFill,
     "short-circuit": shortCircuit,
     tap,
+    torque,
     "voltage-drop": voltageDrop,
     "wireway-fill": wirewayFill,
   });
@@ -161,6 +164,8 @@ export {
 export type { ShortCircuitAsk, ShortCircuitQuestion } from "./topics/short-circuit/short-circuit.js";
 export type { HighBay, TapAsk, TapQuestion } from "./topics/tap-size/tap.js";
 export { TAP_ALLOWANCES, type TapAllowance } from "./topics/tap-size/tap-allowances.js";
+export type { MarkedTorque, TorqueQuestion } from "./topics/torque-value/torque.js";
+export type { ToolBit, TorqueTool } from "./topics/torque-value/torque-tool.js";
 export {
   type CircuitImpedance,
   CONDUIT_MATERIALS,

@@ -1,15 +1,15 @@
 import type { Citation } from "../../core/citation.js";
-import type { Construction, Drive, Screw } from "../../core/connector.js";
+import type { Construction, Screw } from "../../core/connector.js";
+import { type DefaultTorque, type DrivenBy, defaultTorque, wayOf } from "../../core/default-torque.js";
 import type { Edition } from "../../core/edition.js";
 import type { MissingFact, SourceLevel } from "../../core/finding.js";
 import { type Torque, torqueInUnits } from "../../core/quantity.js";
 import type { JointSubject } from "../../core/rule.js";
 import { cellAt, isRefused } from "../../core/table.js";
+import { driveText, torqueText } from "../../core/torque-words.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { type DefaultTorque, type DrivenBy, defaultTorque } from "./default-torque.js";
 import { type ScrewInUse, screwsInUse } from "./screw-in-use.js";
 import type { TorqueAnswer } from "./torque-answer.js";
-import { torqueText } from "./torque-text.js";
 
 /** A torque answer without its steps, and the fact it stops at, if it does. */
 export type Tightening = Omit<TorqueAnswer, "steps"> & { readonly asks: MissingFact | null };
@@ -78,7 +78,9 @@ export function tighten(worksheet: Worksheet, { use, drivenBy }: Tightenable, ed
   if (drive.kind === "clamp-bolt")
     return seeInstructions(worksheet, use, edition.clauses.torque, `${path}/torque`, NO_TABLE_FOR_CLAMP);
   const way = drivenBy ?? wayOf(drive);
-  const standard = defaultTorque(worksheet, use, way, edition);
+  const { largest, largestPath } = use;
+  const unmarked = { drive, drivePath: `${path}/drive`, largest, largestPath };
+  const standard = defaultTorque(worksheet, unmarked, way, edition);
   if ("refused" in standard)
     return seeInstructions(
       worksheet,
@@ -334,43 +336,6 @@ function placeOf(use: ScrewInUse): string {
 
 function openingsOf({ openings }: ScrewInUse): string {
   return openings.join(" and ");
-}
-
-function wayOf(drive: Drive): DrivenBy {
-  switch (drive.kind) {
-    case "socket":
-      return "socket";
-    case "slotted":
-    case "slotted-hex":
-      return "slot";
-    case "split-bolt":
-      return "split-bolt";
-    default:
-      return "external-hex";
-  }
-}
-
-function driveText(drive: Drive, way: DrivenBy | null): string {
-  switch (drive.kind) {
-    case "socket":
-      return `${drive.acrossFlats} in recessed hex or square`;
-    case "external-hex":
-      return "external hex";
-    case "slotted":
-      return "slotted";
-    case "slotted-hex":
-      return way === null ? "slotted hex" : way === "slot" ? "slotted" : "external hex";
-    case "split-bolt":
-      return "external hex of the split bolt";
-    case "breakaway":
-      return "breakaway head";
-    case "clamp-bolt":
-      return "clamp bolt";
-    case "hand":
-      return "by hand";
-    case "none":
-      return "none";
-  }
 }
 
 function markingLevel({ origin }: ScrewInUse): SourceLevel {

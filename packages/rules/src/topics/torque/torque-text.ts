@@ -1,21 +1,6 @@
 import { citationText } from "../../core/citation.js";
-import type { Torque, TorqueInUnits } from "../../core/quantity.js";
+import { printedText } from "../../core/torque-words.js";
 import type { TorqueAnswer } from "./torque-answer.js";
-
-/** "275 lbf-in (22.9 lbf-ft, 31.1 N-m)": the printed unit first, then the two others. */
-export function torqueText(torque: TorqueInUnits): string {
-  const { printed } = torque;
-  const lbfIn = `${String(torque.lbfIn)} lbf-in`;
-  const lbfFt = `${String(torque.lbfFt)} lbf-ft`;
-  const newtonMetre = `${String(torque.newtonMetre)} N-m`;
-  if (printed.unit === "lbf-in") return `${lbfIn} (${lbfFt}, ${newtonMetre})`;
-  return printed.unit === "lbf-ft" ? `${lbfFt} (${lbfIn}, ${newtonMetre})` : `${newtonMetre} (${lbfIn}, ${lbfFt})`;
-}
-
-/** "275 lbf-in": as printed. */
-export function printedText(printed: Torque): string {
-  return `${String(printed.value)} ${printed.unit}`;
-}
 
 /** "275 lbf-in at the conductor screw of opening barrel, 3/0 AWG, Informative Annex I Table I.3, NFPA 70-2023". */
 export function answerText({ at, torque, method, level, cite, alternative }: Omit<TorqueAnswer, "steps">): string {

@@ -1,13 +1,12 @@
-import type { Citation } from "../../core/citation.js";
-import { parseSize, sizeOf } from "../../core/conductor-size.js";
-import type { Drive } from "../../core/connector.js";
-import type { Edition } from "../../core/edition.js";
-import { exactOf, multiply } from "../../core/exact.js";
-import type { Step } from "../../core/finding.js";
-import { inches, type Length } from "../../core/quantity.js";
-import { type Cell, cellAt, cellForSize, isRefused, type Table, type TableRefusal } from "../../core/table.js";
-import type { Worksheet } from "../../core/worksheet.js";
-import type { ScrewInUse } from "./screw-in-use.js";
+import type { Citation } from "./citation.js";
+import { parseSize, sizeOf } from "./conductor-size.js";
+import type { Drive } from "./connector.js";
+import type { Edition } from "./edition.js";
+import { exactOf, multiply } from "./exact.js";
+import type { Step } from "./finding.js";
+import { inches, type Length } from "./quantity.js";
+import { type Cell, cellAt, cellForSize, isRefused, type Table, type TableRefusal } from "./table.js";
+import type { Worksheet } from "./worksheet.js";
 
 /** A default torque in lbf-in as the annex prints it, or why it gives none. */
 export type DefaultTorque =
@@ -18,6 +17,30 @@ type Slot = Extract<Drive, { kind: "slotted" }> | Extract<Drive, { kind: "slotte
 
 /** The way a head is driven; a slotted hexagon can be driven in two. */
 export type DrivenBy = "socket" | "external-hex" | "split-bolt" | "slot";
+
+/** A screw for which its maker gives no torque, and where its facts stand. */
+export interface UnmarkedScrew {
+  readonly drive: Drive;
+  readonly drivePath: string;
+  /** The largest conductor under it, by area. */
+  readonly largest: string;
+  readonly largestPath: string;
+}
+
+/** The way of a head that can be driven in one way only; a slotted hexagon counts as a slot. */
+export function wayOf(drive: Drive): DrivenBy {
+  switch (drive.kind) {
+    case "socket":
+      return "socket";
+    case "slotted":
+    case "slotted-hex":
+      return "slot";
+    case "split-bolt":
+      return "split-bolt";
+    default:
+      return "external-hex";
+  }
+}
 
 const NARROW_SLOT_WIDTH = { in: 0.047, mm: 1.2 } as const;
 /** 1/4 in, which the annex also prints as 6.4 mm. */
@@ -45,14 +68,14 @@ const LARGEST_UNDER_SMALL_SCREW = sizeOf("8 AWG");
  */
 export function defaultTorque(
   worksheet: Worksheet,
-  use: ScrewInUse,
+  screw: UnmarkedScrew,
   drivenBy: DrivenBy,
   edition: Edition,
 ): DefaultTorque {
   const { tables } = edition;
-  const drive = use.screw?.drive;
-  if (drivenBy === "socket" && drive?.kind === "socket") {
-    const flats = worksheet.given("width across flats", drive.acrossFlats, `${drivePath(use)}/acrossFlats`, "in");
+  const { drive } = screw;
+  if (drivenBy === "socket" && drive.kind === "socket") {
+    const flats = worksheet.given("width across flats", drive.acrossFlats, `${screw.drivePath}/acrossFlats`, "in");
     return read(
       worksheet,
       tables.torqueSocket,
@@ -61,19 +84,19 @@ export function defaultTorque(
       `a ${drive.acrossFlats} in recessed drive`,
     );
   }
-  if (drivenBy === "slot" && (drive?.kind === "slotted" || drive?.kind === "slotted-hex"))
+  if (drivenBy === "slot" && (drive.kind === "slotted" || drive.kind === "slotted-hex"))
     return drive.kind === "slotted" && drive.screwSize === "under-10"
-      ? smallScrew(worksheet, use, drive, tables.torqueSmallSlotted)
-      : largeSlot(worksheet, use, drive, tables.torqueByConductor);
+      ? smallScrew(worksheet, screw, drive, tables.torqueSmallSlotted)
+      : largeSlot(worksheet, screw, drive, tables.torqueByConductor);
   const column = drivenBy === "split-bolt" ? "splitBolt" : "externalHex";
   const head = drivenBy === "split-bolt" ? "a split bolt" : "an external hexagon";
-  return byConductor(worksheet, use, tables.torqueByConductor, column, [], head);
+  return byConductor(worksheet, screw, tables.torqueByConductor, column, [], head);
 }
 
-function largeSlot(worksheet: Worksheet, use: ScrewInUse, drive: Slot, table: Table): DefaultTorque {
+function largeSlot(worksheet: Worksheet, screw: UnmarkedScrew, drive: Slot, table: Table): DefaultTorque {
   if (!isMeasured(drive)) return { refused: "the slot's width and length are not measured", cite: table.cite };
-  const width = lengthStep(worksheet, "width of the slot", drive.slotWidth, `${drivePath(use)}/slotWidth`);
-  const length = lengthStep(worksheet, "length of the slot", drive.slotLength, `${drivePath(use)}/slotLength`);
+  const width = lengthStep(worksheet, "width of the slot", drive.slotWidth, `${screw.drivePath}/slotWidth`);
+  const length = lengthStep(worksheet, "length of the slot", drive.slotLength, `${screw.drivePath}/slotLength`);
   const widthLimit = worksheet.state(
     "widest slot of the lower column",
     NARROW_SLOT_WIDTH[width.unit],
@@ -91,19 +114,19 @@ function largeSlot(worksheet: Worksheet, use: ScrewInUse, drive: Slot, table: Ta
   const short = worksheet.compare("the slot is short", length.step, "<=", lengthLimit, table.cite);
   const column = narrow && short ? "slottedSmall" : "slottedLarge";
   const head = narrow && short ? "a narrow, short slot" : "a wide or long slot";
-  return byConductor(worksheet, use, table, column, [narrowStep, worksheet.last], head);
+  return byConductor(worksheet, screw, table, column, [narrowStep, worksheet.last], head);
 }
 
-function smallScrew(worksheet: Worksheet, use: ScrewInUse, drive: Slot, table: Table): DefaultTorque {
+function smallScrew(worksheet: Worksheet, screw: UnmarkedScrew, drive: Slot, table: Table): DefaultTorque {
   if (!isMeasured(drive)) return { refused: "the slot's width and length are not measured", cite: table.cite };
-  const size = worksheet.given("largest conductor under the screw", use.largest, use.largestPath);
-  const parsed = parseSize(use.largest);
+  const size = worksheet.given("largest conductor under the screw", screw.largest, screw.largestPath);
+  const parsed = parseSize(screw.largest);
   if (
     "problem" in parsed ||
     parsed.series !== "awg-kcmil" ||
     !(parsed.areaKcmil <= LARGEST_UNDER_SMALL_SCREW.areaKcmil)
   )
-    return { refused: `${table.cite.locator} covers 8 AWG and smaller, not ${use.largest}`, cite: table.cite };
+    return { refused: `${table.cite.locator} covers 8 AWG and smaller, not ${screw.largest}`, cite: table.cite };
   const covered = worksheet.conclude(
     "the table covers the conductor",
     true,
@@ -111,7 +134,7 @@ function smallScrew(worksheet: Worksheet, use: ScrewInUse, drive: Slot, table: T
     "it is 8 AWG or smaller",
     table.cite,
   );
-  const length = lengthStep(worksheet, "length of the slot", drive.slotLength, `${drivePath(use)}/slotLength`);
+  const length = lengthStep(worksheet, "length of the slot", drive.slotLength, `${screw.drivePath}/slotLength`);
   const row = worksheet.conclude(
     "row of the table",
     rowFor(worksheet, length, table.cite),
@@ -119,7 +142,7 @@ function smallScrew(worksheet: Worksheet, use: ScrewInUse, drive: Slot, table: T
     "a length between two rows takes the shorter one",
     table.cite,
   );
-  const width = lengthStep(worksheet, "width of the slot", drive.slotWidth, `${drivePath(use)}/slotWidth`);
+  const width = lengthStep(worksheet, "width of the slot", drive.slotWidth, `${screw.drivePath}/slotWidth`);
   const limit = worksheet.state(
     "width from which the wide column holds",
     NARROW_SLOT_WIDTH[width.unit],
@@ -152,19 +175,19 @@ function rowFor(worksheet: Worksheet, { step, unit }: LengthStep, cite: Citation
 
 function byConductor(
   worksheet: Worksheet,
-  use: ScrewInUse,
+  screw: UnmarkedScrew,
   table: Table,
   column: string,
   uses: readonly Step[],
   head: string,
 ): DefaultTorque {
-  const size = worksheet.given("largest conductor under the screw", use.largest, use.largestPath);
+  const size = worksheet.given("largest conductor under the screw", screw.largest, screw.largestPath);
   return read(
     worksheet,
     table,
-    cellForSize(table, use.largest, column),
+    cellForSize(table, screw.largest, column),
     [size, ...uses],
-    `${use.largest} under ${head}`,
+    `${screw.largest} under ${head}`,
   );
 }
 
@@ -215,8 +238,4 @@ function isMeasured({ slotWidth, slotLength }: Slot): boolean {
 
 function isLength({ value }: Length): boolean {
   return value > 0 && Number.isFinite(value);
-}
-
-function drivePath({ origin, screwIndex }: ScrewInUse): string {
-  return `${origin}/screws/${String(screwIndex)}/drive`;
 }
