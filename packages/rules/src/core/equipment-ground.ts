@@ -48,6 +48,8 @@ export interface RaisedPhases {
   readonly installed: Step;
   /** Sets in parallel, where there is more than one. */
   readonly sets: Step | undefined;
+  /** Whether the ground stops at the size of the phase conductors, (A). */
+  readonly limitGround: boolean;
 }
 
 /** In proportion to the areas of the phase conductors, (B), and by (A) never more than the phase itself. */
@@ -66,6 +68,7 @@ export function raisedGround(
   if (!worksheet.compare("the phases were raised", installed, ">", minimum, cite)) return base;
   const product = worksheet.multiply("area by the device x installed area", [base.area, installed], "kcmil2", cite);
   const proportional = worksheet.divide("area in proportion", product, minimum, "kcmil", cite);
+  if (!phases.limitGround) return sized(proportional, raisedBecause(from, to, proportional), metal, edition);
   const cap =
     phases.sets === undefined
       ? installed
@@ -77,14 +80,22 @@ export function raisedGround(
     cap,
     edition.clauses.equipmentGroundSize,
   );
-  const area = capped ? cap : proportional;
-  const neededKcmil = typeof area.value === "number" ? area.value : Number.NaN;
+  return capped
+    ? sized(
+        cap,
+        "phases that were raised ask for more, and the ground need not be larger than they are",
+        metal,
+        edition,
+      )
+    : sized(proportional, raisedBecause(from, to, proportional), metal, edition);
+}
+
+function raisedBecause(from: string, to: string, area: Step): string {
+  return `phases raised from ${from} to ${to} ask for ${areaText(Number(area.value))}`;
+}
+
+function sized(area: Step, because: string, metal: ConductorMetal, edition: Edition): LeastGround {
+  const neededKcmil = Number(area.value);
   const size = tradeSizeFor(edition, neededKcmil);
-  return {
-    area,
-    text: size === undefined ? areaText(neededKcmil) : `${size} ${metalMark(metal)}`,
-    because: capped
-      ? "phases that were raised ask for more, and the ground need not be larger than they are"
-      : `phases raised from ${from} to ${to} ask for ${areaText(neededKcmil)}`,
-  };
+  return { area, text: size === undefined ? areaText(neededKcmil) : `${size} ${metalMark(metal)}`, because };
 }

@@ -54,7 +54,8 @@ const WIREWAY_FILL_PERCENT = 20;
  * ampacity begins in the column of the insulation in its place; it is multiplied by the factor for the ambient temperature
  * in that column, and beside more than three current-carrying conductors by the share of the table.
  * Worked: 12 AWG THHN, nine conductors at 50 C: 30 x 0.82 x 0.70 = 17.22 A.
- * Silent: an ambient temperature between two printed whole degrees takes the hotter row.
+ * Silent: an ambient temperature between two printed whole degrees takes the hotter row. The adder for roofs speaks of
+ * raceways and cables, so conductors in free air take none.
  */
 export function runSurroundings(
   sheet: CalculationSheet,

@@ -6,7 +6,7 @@ import { sizeOf } from "../../core/conductor-size.js";
 import { metalWords } from "../../core/conductor-words.js";
 import type { Electrode } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
-import { electrodeCap, electrodeConductorCell } from "../../core/electrode-conductor.js";
+import { electrodeCap, electrodeConductorCell, ROD_ALUMINUM, ROD_COPPER } from "../../core/electrode-conductor.js";
 import type { Step } from "../../core/finding.js";
 import { awgOrKcmil, writeArea } from "../../core/grounding-area.js";
 import { isRefused } from "../../core/table.js";
@@ -86,7 +86,7 @@ function capStep(
   const { clauses } = edition;
   const { electrode, soleConnection, metal } = question;
   const kcmil = sizeOf(String(byService.value)).areaKcmil;
-  const least = sizeOf(metal === "copper" ? "6 AWG" : "4 AWG").areaKcmil;
+  const least = sizeOf((metal === "copper" ? ROD_COPPER : ROD_ALUMINUM).size).areaKcmil;
   if (soleConnection === false || kcmil <= least) return undefined;
   if (electrode === undefined)
     return sheet.ask(

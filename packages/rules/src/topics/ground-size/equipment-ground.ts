@@ -85,6 +85,7 @@ export const equipmentGround: Calculation<EquipmentGroundQuestion> = {
               minimum: sheet.given("least phase size", phases.minimum, `${head}/minimum`),
               installed,
               sets: several,
+              limitGround: metal === phases.metal,
             },
             metal,
             edition,

@@ -184,6 +184,7 @@ function writeRequired(
       circuit === undefined || circuit.sets === 1
         ? undefined
         : worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets"),
+    limitGround: true,
   };
   return raisedGround(worksheet, plain, phases, metal, edition);
 }
