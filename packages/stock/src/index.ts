@@ -16,3 +16,4 @@ export * from "./solver/solver.js";
 export { ThreadSolver } from "./solver/thread-solver.js";
 export * from "./trade-off/trade-off-curve.js";
 export { tradeOffSvg } from "./trade-off/trade-off-svg.js";
+export * from "./truck/make-from-stock.js";

@@ -1,11 +1,12 @@
 import { numberOf } from "@landfast/rules";
 import { decimalOf } from "../money/decimal.js";
+import { roundedMoney } from "../money/money.js";
 import type { TradeOffCurve, TradeOffPoint } from "./trade-off-curve.js";
 
 const WIDTH = 720;
 const HEIGHT = 420;
 const LEFT = 96;
-const RIGHT = 28;
+const RIGHT = 84;
 const TOP = 56;
 const BOTTOM = 64;
 /** Points up to which each is labeled with its cost; more would overlap. */
@@ -48,7 +49,7 @@ export function tradeOffSvg({ points, currency }: TradeOffCurve): string {
     text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 18, "Part numbers stocked", "middle"),
     text(LEFT, TOP - 14, `Cost of the plan, ${escaped(currency)}`, "start"),
     `<path d="${stepPath(points, x, y)}" fill="none" stroke="${LINE}" stroke-width="2.5"/>`,
-    ...points.map((point, at) => dot(point, at, points.length, x, y)),
+    ...points.map((point) => dot(point, points.length, x, y)),
   ];
   const shown = points.some(({ proof }) => !proof.proven) ? "Hollow: not proven to be the least cost." : "";
   return frame(parts.join("\n"), shown);
@@ -56,7 +57,6 @@ export function tradeOffSvg({ points, currency }: TradeOffCurve): string {
 
 function dot(
   point: TradeOffPoint,
-  at: number,
   count: number,
   x: (partNumbers: number) => number,
   y: (cost: number) => number,
@@ -65,11 +65,15 @@ function dot(
   const cy = y(costOf(point));
   const fill = point.proof.proven ? LINE : "#ffffff";
   const stroke = point.proof.proven ? LINE : DOUBT;
-  const title = `${String(point.partNumbers)} part numbers: ${point.cost.amount} ${escaped(point.cost.currency)}`;
+  const cost = shownCost(point);
+  const title = `${String(point.partNumbers)} part numbers: ${cost} ${escaped(point.cost.currency)}`;
   const circle = `<circle cx="${n(cx)}" cy="${n(cy)}" r="5" fill="${fill}" stroke="${stroke}" stroke-width="2"><title>${title}</title></circle>`;
-  if (count > LABELLED) return circle;
-  const isLast = at === count - 1;
-  return circle + text(cx + (isLast ? -9 : 9), cy - 9, point.cost.amount, isLast ? "end" : "start");
+  return count > LABELLED ? circle : circle + text(cx + 9, cy - 9, cost, "start");
+}
+
+/** Rounded half-up to the currency's smallest unit, for reading only. */
+function shownCost({ cost }: TradeOffPoint): string {
+  return roundedMoney(decimalOf(cost.amount), cost.currency, "half-up").amount;
 }
 
 function stepPath(

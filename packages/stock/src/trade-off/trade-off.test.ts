@@ -71,8 +71,8 @@ describe("trade-off curve", { timeout: 120_000 }, () => {
     for (const words of [
       "Part numbers stocked",
       "Cost of the plan, USD",
-      "1 part numbers: 15 USD",
-      "2 part numbers: 3 USD",
+      "1 part numbers: 15.00 USD",
+      "2 part numbers: 3.00 USD",
     ])
       expect(svg).toContain(words);
     expect(svg.match(/<circle/g)).toHaveLength(2);
