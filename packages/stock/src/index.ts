@@ -1,4 +1,7 @@
 /** The front door: everything public, nothing else. */
+
+export * from "./bars/bar-question.js";
+export { landOnBars } from "./bars/land-on-bars.js";
 export * from "./money/currency.js";
 export * from "./money/decimal.js";
 export * from "./money/money.js";
