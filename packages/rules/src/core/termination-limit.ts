@@ -12,6 +12,7 @@
  * A fact that is not known is not guessed: the limit is worked out for the lowest and for the highest rating that the
  * part can have, and the caller asks only where the two part ways.
  */
+
 import type { Citation } from "./citation.js";
 import type { ConductorGroup } from "./conductor.js";
 import {
@@ -24,6 +25,7 @@ import {
   insulationPlace,
   temperatureColumn,
 } from "./conductor-ampacity.js";
+import { conductorPath } from "./conductor-path.js";
 import type { Construction } from "./connector.js";
 import type { Edition } from "./edition.js";
 import { divide, type Exact, exactOf, multiply, subtract } from "./exact.js";
@@ -289,7 +291,7 @@ export function refuseInsulation(
 /** Why a conductor that the ampacity table does not have is asked about. */
 export function sizeOutsideTable({ group, outsideTable = "" }: ConductorLimit): AskedFact {
   return {
-    path: `joint/conductors/${String(group)}/size`,
+    path: conductorPath(group, "size"),
     because: `${outsideTable}, so what this conductor may carry is not known.`,
   };
 }
@@ -629,11 +631,7 @@ function insulationFacts(
   limit: ConductorLimit,
   source: RatingSource,
 ): readonly Step[] {
-  const type = worksheet.given(
-    "insulation",
-    limit.conductor.insulation,
-    `joint/conductors/${String(limit.group)}/insulation`,
-  );
+  const type = worksheet.given("insulation", limit.conductor.insulation, conductorPath(limit.group, "insulation"));
   // A type that is rated alike everywhere was read without a place.
   if (source.place === undefined) return [type];
   const place = joint.place?.location;
@@ -663,9 +661,7 @@ function unmarkedFacts(
   source: RatingSource,
 ): readonly Step[] {
   if (source.part !== "terminal" && source.part !== "ends") return [];
-  const facts = [
-    worksheet.given("conductor size", limit.conductor.size, `joint/conductors/${String(limit.group)}/size`),
-  ];
+  const facts = [worksheet.given("conductor size", limit.conductor.size, conductorPath(limit.group, "size"))];
   const protection = joint.circuit?.protection;
   if (protection?.kind === "device")
     facts.push(worksheet.given("device of the circuit", protection.ratingA, "joint/circuit/protection/ratingA", "A"));

@@ -15,14 +15,14 @@ export type NumberStep = Step & { readonly value: number };
 export class Worksheet {
   readonly steps: Step[] = [];
   /** Exact values of computed steps, by step id: their shown value is only the nearest double. */
-  #exact: Map<number, Exact> | undefined;
+  private kept: Map<number, Exact> | undefined = undefined;
 
   /** A posted or catalogued fact. Numbers carry a unit. */
   given(label: string, value: StepValue, origin: string, unit?: string): Step {
-    return this.#put(
+    return this.put(
       unit === undefined
-        ? { id: this.#next(), kind: "given", label, value, uses: NONE, origin }
-        : { id: this.#next(), kind: "given", label, value, unit, uses: NONE, origin },
+        ? { id: this.next(), kind: "given", label, value, uses: NONE, origin }
+        : { id: this.next(), kind: "given", label, value, unit, uses: NONE, origin },
     );
   }
 
@@ -35,9 +35,9 @@ export class Worksheet {
     unit?: string,
     uses: readonly Step[] = [],
   ): Step {
-    const id = this.#next();
+    const id = this.next();
     const kind = "assumed";
-    return this.#put(
+    return this.put(
       unit === undefined
         ? { id, kind, label, value, uses: ids(uses), because, cite }
         : { id, kind, label, value, unit, uses: ids(uses), because, cite },
@@ -46,9 +46,9 @@ export class Worksheet {
 
   /** A number or word that stands in a clause's own text. */
   state(label: string, value: StepValue, cite: Citation, unit?: string, uses: readonly Step[] = []): Step {
-    const id = this.#next();
+    const id = this.next();
     const kind = "stated";
-    return this.#put(
+    return this.put(
       unit === undefined
         ? { id, kind, label, value, uses: ids(uses), cite }
         : { id, kind, label, value, unit, uses: ids(uses), cite },
@@ -57,8 +57,8 @@ export class Worksheet {
 
   /** A cell read from a published table. `uses` are the steps that chose row and column. */
   read(label: string, cell: Cell, uses: readonly Step[]): Step {
-    return this.#put({
-      id: this.#next(),
+    return this.put({
+      id: this.next(),
       kind: "read",
       label,
       value: cell.value,
@@ -76,22 +76,22 @@ export class Worksheet {
 
   /** Exact product: 50 x 0.58 is 29. */
   multiply(label: string, factors: readonly Step[], unit: string, cite?: Citation): NumberStep {
-    return this.#compute(label, factors, " x ", multiply, unit, cite);
+    return this.compute(label, factors, " x ", multiply, unit, cite);
   }
 
   /** Exact sum. */
   add(label: string, terms: readonly Step[], unit: string, cite?: Citation): NumberStep {
-    return this.#compute(label, terms, " + ", add, unit, cite);
+    return this.compute(label, terms, " + ", add, unit, cite);
   }
 
   /** Exact difference. */
   subtract(label: string, from: Step, take: Step, unit: string, cite?: Citation): NumberStep {
-    return this.#compute(label, [from, take], " - ", subtract, unit, cite);
+    return this.compute(label, [from, take], " - ", subtract, unit, cite);
   }
 
   /** Exact quotient. @throws RangeError on division by zero, which a rule must have excluded. */
   divide(label: string, dividend: Step, divisor: Step, unit: string, cite?: Citation): NumberStep {
-    return this.#compute(label, [dividend, divisor], " / ", divide, unit, cite);
+    return this.compute(label, [dividend, divisor], " / ", divide, unit, cite);
   }
 
   /** A computed value in another unit, or any exact value with its own printed arithmetic. */
@@ -104,8 +104,8 @@ export class Worksheet {
     substituted: string,
     cite?: Citation,
   ): NumberStep {
-    this.#exact ??= new Map();
-    this.#exact.set(this.#next(), value);
+    this.kept ??= new Map();
+    this.kept.set(this.next(), value);
     return this.approximately(label, numberOf(value), unit, uses, formula, substituted, cite);
   }
 
@@ -122,13 +122,13 @@ export class Worksheet {
     substituted: string,
     cite?: Citation,
   ): NumberStep {
-    const id = this.#next();
+    const id = this.next();
     const kind = "computed";
     const step =
       cite === undefined
         ? ({ id, kind, label, value: finite(value), unit, uses: ids(uses), formula, substituted } as const)
         : ({ id, kind, label, value: finite(value), unit, uses: ids(uses), formula, substituted, cite } as const);
-    return this.#put(step);
+    return this.put(step);
   }
 
   /**
@@ -136,9 +136,9 @@ export class Worksheet {
    * returns whether it holds.
    */
   compare(label: string, left: Step, relation: Relation, right: Step, cite: Citation): boolean {
-    const holds = this.#holds(left, relation, right);
-    const id = this.#next();
-    this.#put({
+    const holds = this.holds(left, relation, right);
+    const id = this.next();
+    this.put({
       id,
       kind: "compared",
       label,
@@ -154,7 +154,7 @@ export class Worksheet {
 
   /** A fact that is not known. */
   missing(label: string, path: string, because: string): Step {
-    return this.#put({ id: this.#next(), kind: "missing", label, value: "not known", uses: NONE, path, because });
+    return this.put({ id: this.next(), kind: "missing", label, value: "not known", uses: NONE, path, because });
   }
 
   /** What follows from several earlier steps. */
@@ -166,16 +166,16 @@ export class Worksheet {
     cite?: Citation,
     unit?: string,
   ): Step {
-    const id = this.#next();
+    const id = this.next();
     const kind = "concluded";
     const used = ids(uses);
     if (cite === undefined)
-      return this.#put(
+      return this.put(
         unit === undefined
           ? { id, kind, label, value, uses: used, because }
           : { id, kind, label, value, unit, uses: used, because },
       );
-    return this.#put(
+    return this.put(
       unit === undefined
         ? { id, kind, label, value, uses: used, because, cite }
         : { id, kind, label, value, unit, uses: used, because, cite },
@@ -191,13 +191,13 @@ export class Worksheet {
 
   /** The exact value of a number step. @throws TypeError when the step holds no number. */
   exact(step: Step): Exact {
-    const kept = this.#exact?.get(step.id);
+    const kept = this.kept?.get(step.id);
     if (kept !== undefined) return kept;
     if (typeof step.value !== "number") throw new TypeError(`step ${String(step.id)} (${step.label}) holds no number`);
     return exactOf(step.value);
   }
 
-  #holds(left: Step, relation: Relation, right: Step): boolean {
+  private holds(left: Step, relation: Relation, right: Step): boolean {
     if (relation === "in") {
       const list = right.value;
       return Array.isArray(list) && list.includes(left.value);
@@ -207,7 +207,7 @@ export class Worksheet {
     if (Number.isNaN(left.value) || Number.isNaN(right.value)) return false;
     // Doubles read from printed decimals keep their order; only computed values need the exact comparison.
     const order =
-      this.#exact !== undefined && (this.#exact.has(left.id) || this.#exact.has(right.id))
+      this.kept !== undefined && (this.kept.has(left.id) || this.kept.has(right.id))
         ? compareExact(this.exact(left), this.exact(right))
         : left.value < right.value
           ? -1
@@ -228,7 +228,7 @@ export class Worksheet {
     }
   }
 
-  #compute(
+  private compute(
     label: string,
     operands: readonly Step[],
     sign: string,
@@ -240,23 +240,23 @@ export class Worksheet {
     if (first === undefined) throw new RangeError("nothing to compute");
     const value = rest.reduce((total, step) => apply(total, this.exact(step)), this.exact(first));
     const formula = operands.map((step) => step.label).join(sign);
-    const substituted = operands.map((step) => this.#shown(step)).join(sign);
+    const substituted = operands.map((step) => this.shown(step)).join(sign);
     return this.exactly(label, value, unit, operands, formula, substituted, cite);
   }
 
   /** An operand as printed arithmetic: the decimal where it has one, else the fraction in brackets. */
-  #shown(step: Step): string {
-    const exact = this.#exact?.get(step.id);
+  private shown(step: Step): string {
+    const exact = this.kept?.get(step.id);
     if (exact === undefined) return String(step.value);
     const shown = numberOf(exact);
     return compareExact(exactOf(shown), exact) === 0 ? String(shown) : fractionText(reduced(exact));
   }
 
-  #next(): number {
+  private next(): number {
     return this.steps.length + 1;
   }
 
-  #put<S extends Step>(step: S): S {
+  private put<S extends Step>(step: S): S {
     this.steps.push(step);
     return step;
   }
@@ -267,7 +267,14 @@ function fractionText({ numerator, denominator }: Exact): string {
 }
 
 function ids(steps: readonly Step[]): readonly number[] {
-  return steps.length === 0 ? NONE : steps.map((step) => step.id);
+  switch (steps.length) {
+    case 0:
+      return NONE;
+    case 1:
+      return [(steps[0] as Step).id];
+    default:
+      return steps.map((step) => step.id);
+  }
 }
 
 /** Arithmetic on accepted input cannot leave the finite numbers; if it does, that is a defect and must be loud. */

@@ -1,4 +1,5 @@
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
 import {
@@ -117,7 +118,7 @@ function decide(
   const size = awgOrKcmil(conductor.size);
   if (size === undefined)
     return {
-      path: `joint/conductors/${String(group)}/size`,
+      path: conductorPath(group, "size"),
       because:
         "The sizes of electrode conductors are printed in AWG and kcmil; a size of another system cannot be set against them.",
     };

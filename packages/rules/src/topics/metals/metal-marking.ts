@@ -1,4 +1,5 @@
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { conductorWords, listWords, metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
@@ -58,7 +59,7 @@ export const metalMarking: Rule = {
         unlisted = true;
         continue;
       }
-      const given = worksheet.given("metal of the conductor", conductor.metal, `joint/conductors/${group}/metal`);
+      const given = worksheet.given("metal of the conductor", conductor.metal, conductorPath(group, "metal"));
       if (!worksheet.compare("the mark names the metal of the conductor", given, "in", reading.step, text.cite))
         return settledFrom(ID, worksheet, text, {
           sentence: `The connector ${reading.words}, so it is for ${listWords(reading.metals.map(metalWords))} only; ${conductorWords(conductor)} may not be joined with it.`,

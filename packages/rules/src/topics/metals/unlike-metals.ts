@@ -1,4 +1,5 @@
 import type { ConductorMetal } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { listWords, metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
@@ -164,7 +165,7 @@ function pairWords(pair: Pair): string {
 
 function metalSteps({ conductors }: Joint, worksheet: Worksheet): Step[] {
   return conductors.map(({ metal }, group) =>
-    worksheet.given("metal of the conductor", metal, `joint/conductors/${group}/metal`),
+    worksheet.given("metal of the conductor", metal, conductorPath(group, "metal")),
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Citation } from "../../core/citation.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { conductorWords, listWords, metalWords } from "../../core/conductor-words.js";
 import type { SharedOpening } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
@@ -69,7 +70,7 @@ function wrongDuty({ origin, joint }: JointSubject, edition: Edition, one: Lande
           "the other conductors of the tap have the other duty",
           cite,
         )
-      : worksheet.given("duty of the conductor", own, `joint/conductors/${group}/duty`);
+      : worksheet.given("duty of the conductor", own, conductorPath(group, "duty"));
   const other = own === "run" ? "tap" : "run";
   const offered = worksheet.given(
     "duty of the opening",
@@ -135,7 +136,7 @@ function question(subject: JointSubject, edition: Edition, landings: readonly La
       return asking(
         ID,
         new Worksheet(),
-        `joint/conductors/${group}/duty`,
+        conductorPath(group, "duty"),
         `Whether ${conductorWords(conductor)} runs through the tap or leaves it is not known, and the connector has an opening for each.`,
         { cite, required: "run or tap" },
       );

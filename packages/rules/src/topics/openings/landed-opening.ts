@@ -1,3 +1,4 @@
+import { conductorPath } from "../../core/conductor-path.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { listWords, metalWords } from "../../core/conductor-words.js";
 import type { Step } from "../../core/finding.js";
@@ -35,7 +36,7 @@ export function insideStep(worksheet: Worksheet, landing: Landing): Step {
     worksheet.given(
       `${conductor.size} ${metalWords(conductor.metal)} conductors of the joint`,
       conductor.count,
-      `joint/conductors/${group}/count`,
+      conductorPath(group, "count"),
     ),
   );
   return worksheet.conclude(

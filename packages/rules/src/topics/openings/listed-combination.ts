@@ -1,3 +1,4 @@
+import { conductorPath } from "../../core/conductor-path.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { metalWords } from "../../core/conductor-words.js";
 import type { CombinationPart } from "../../core/connector.js";
@@ -87,7 +88,7 @@ function asksForMetal({ origin }: JointSubject, edition: Edition, landing: Landi
   if (other === undefined) return undefined;
   const worksheet = new Worksheet();
   contentStep(worksheet, landing);
-  worksheet.given("metal of the conductor", other.conductor.metal, `joint/conductors/${other.group}/metal`);
+  worksheet.given("metal of the conductor", other.conductor.metal, conductorPath(other.group, "metal"));
   const metal = metalWords(other.conductor.metal);
   return asking(
     ID,
@@ -120,7 +121,7 @@ function compareWithList(worksheet: Worksheet, { origin }: JointSubject, edition
 
 function contentStep(worksheet: Worksheet, landing: Landing): ReturnType<Worksheet["conclude"]> {
   const sizes = landing.conductors.map(({ group, conductor }) =>
-    worksheet.given("size of the conductors", conductor.size, `joint/conductors/${group}/size`),
+    worksheet.given("size of the conductors", conductor.size, conductorPath(group, "size")),
   );
   return worksheet.conclude(
     "conductors put together",

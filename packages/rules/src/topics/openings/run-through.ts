@@ -1,4 +1,5 @@
 import type { ConductorGroup } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { conductorWords } from "../../core/conductor-words.js";
 import type { Connector, ConnectorFamily, Construction, Opening } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
@@ -87,13 +88,9 @@ function judge(subject: JointSubject, run: Run, edition: Edition): CheckFinding 
   const worksheet = new Worksheet();
   const facts = openingFacts(worksheet, subject, run);
   if (conductor.duty !== undefined)
-    facts.push(
-      worksheet.given("duty of the conductor in the tap", conductor.duty, `joint/conductors/${String(group)}/duty`),
-    );
+    facts.push(worksheet.given("duty of the conductor in the tap", conductor.duty, conductorPath(group, "duty")));
   if (conductor.uncut !== undefined)
-    facts.push(
-      worksheet.given("the conductor stays in one piece", conductor.uncut, `joint/conductors/${String(group)}/uncut`),
-    );
+    facts.push(worksheet.given("the conductor stays in one piece", conductor.uncut, conductorPath(group, "uncut")));
   const through = run.course === "through";
   worksheet.conclude(
     "the run may lie there",

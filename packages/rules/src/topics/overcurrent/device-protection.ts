@@ -6,6 +6,7 @@ import {
   smallestSizeCarrying,
   temperatureColumn,
 } from "../../core/conductor-ampacity.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
@@ -134,7 +135,7 @@ function decide(limit: ConductorLimit, joint: Joint, deviceA: number, edition: E
   if (limit.outsideTable !== undefined) return sizeOutsideTable(limit);
   if (NEEDS_LISTED_USE.includes(limit.conductor.size) || isUncapped(limit, edition))
     return {
-      path: `joint/conductors/${String(limit.group)}/size`,
+      path: conductorPath(limit.group, "size"),
       because: `${conductorText(1, limit.conductor.size, limit.conductor.metal)} is allowed only for uses that the code lists one by one; which one this is, is not known.`,
     };
   const load = loadForSizing(joint.circuit);

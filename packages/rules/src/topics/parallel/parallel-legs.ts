@@ -1,4 +1,5 @@
 import type { ConductorGroup } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { parseSize, sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
@@ -46,7 +47,7 @@ function judge(joint: Joint, worksheet: Worksheet, sets: Step, edition: Edition)
   let askedSize: string | undefined;
   for (const [group, conductor] of joint.conductors.entries()) {
     if (grounding || !isLeg(joint, conductor)) continue;
-    const path = `joint/conductors/${String(group)}/size`;
+    const path = conductorPath(group, "size");
     const size = parseSize(conductor.size);
     if ("problem" in size || size.series !== "awg-kcmil") {
       askedSize ??= path;

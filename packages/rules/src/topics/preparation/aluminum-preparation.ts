@@ -1,4 +1,5 @@
 import { COMMON_PRACTICE } from "../../core/citation.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import type { Edition } from "../../core/edition.js";
 import type { Duty, Step } from "../../core/finding.js";
 import { type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
@@ -67,8 +68,7 @@ const COMPOUND_TEXT: Readonly<Record<PreparationAnswer["compound"]["need"], stri
 function factSteps({ joint, connector, origin }: JointSubject, worksheet: Worksheet): Step[] {
   const steps: Step[] = [];
   joint.conductors.forEach(({ metal }, group) => {
-    if (metal !== "copper")
-      steps.push(worksheet.given("metal of the conductor", metal, `joint/conductors/${String(group)}/metal`));
+    if (metal !== "copper") steps.push(worksheet.given("metal of the conductor", metal, conductorPath(group, "metal")));
   });
   steps.push(worksheet.given("how the connector holds it", connector.construction, `${origin}/construction`));
   steps.push(

@@ -1,3 +1,4 @@
+import { conductorPath } from "../../core/conductor-path.js";
 import { type ConductorSize, compareSizes, sizeOf } from "../../core/conductor-size.js";
 import { conductorWords, strandingWords } from "../../core/conductor-words.js";
 import type { Opening, SizeRange } from "../../core/connector.js";
@@ -71,7 +72,7 @@ function asksForOpenings({ joint, origin }: JointSubject, edition: Edition): Che
 function asksForListing({ origin }: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
   const { opening, openingIndex, conductor, group } = one;
   const worksheet = new Worksheet();
-  worksheet.given("size of the conductor", conductor.size, `joint/conductors/${group}/size`);
+  worksheet.given("size of the conductor", conductor.size, conductorPath(group, "size"));
   opening.ranges.forEach((range, index) => {
     worksheet.given("listed range", rangeWords(range), `${origin}/openings/${openingIndex}/ranges/${index}`);
   });
@@ -99,7 +100,7 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
   const sizeStep = areaStep(
     worksheet,
     size,
-    worksheet.given("size of the conductor", size.text, `joint/conductors/${one.group}/size`),
+    worksheet.given("size of the conductor", size.text, conductorPath(one.group, "size")),
   );
   const index = nearestRange(opening, one, size);
   const range = opening.ranges[index];
@@ -134,7 +135,7 @@ function underScrew({ connector, origin }: JointSubject, edition: Edition, one: 
   const { conductor, group } = one;
   const cite = edition.clauses.terminals;
   const worksheet = new Worksheet();
-  const path = `joint/conductors/${group}/size`;
+  const path = conductorPath(group, "size");
   const construction = worksheet.given("how the terminal holds", connector.construction, `${origin}/construction`);
   const given = worksheet.given("size of the conductor", conductor.size, path);
   const limit = worksheet.state("largest size under a binding screw", BINDING_SCREW_MAX.text, cite, undefined, [
@@ -173,7 +174,7 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
     const sizeStep = areaStep(
       worksheet,
       size,
-      worksheet.given("size of the conductor", size.text, `joint/conductors/${group}/size`),
+      worksheet.given("size of the conductor", size.text, conductorPath(group, "size")),
     );
     const limits = rangeStep(worksheet, range, `${subject.origin}/openings/${openingIndex}/ranges/${index}`);
     const low = areaStep(worksheet, sizeOf(range.from), limits);

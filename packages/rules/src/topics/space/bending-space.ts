@@ -8,6 +8,7 @@ import {
 } from "../../core/bending-table.js";
 import type { Citation } from "../../core/citation.js";
 import type { ConductorGroup } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import type { Edition } from "../../core/edition.js";
 import { compareExact, type Exact, exactOf, subtract } from "../../core/exact.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
@@ -128,7 +129,7 @@ function refused(cell: Cell | TableRefusal, group: number, table: Table): AskedF
   const why = isRefused(cell) ? cell.detail : `${table.cite.locator} prints "${String(cell.value)}"`;
   const bySize = isRefused(cell) && cell.refusal === "OUTSIDE_TABLE";
   return {
-    path: bySize ? `joint/conductors/${String(group)}/size` : "joint/equipment/bending/wiresPerTerminal",
+    path: bySize ? conductorPath(group, "size") : "joint/equipment/bending/wiresPerTerminal",
     because: `${why}, so the space needed is not known.`,
   };
 }

@@ -1,5 +1,6 @@
 import type { Citation } from "../../core/citation.js";
 import type { Stranding } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { conductorWords, listWords, strandingListWords, strandingWords } from "../../core/conductor-words.js";
 import type { Opening } from "../../core/connector.js";
@@ -77,7 +78,7 @@ function askedFinding(subject: JointSubject, edition: Edition, one: LandedGroup)
     return asking(
       ID,
       worksheet,
-      `joint/conductors/${group}/stranding`,
+      conductorPath(group, "stranding"),
       `How the ${conductor.size} conductor is stranded is not known, and a connector is listed by strand form.`,
       { cite: edition.clauses.finelyStranded, required: "a strand form that the connector is listed for", offered },
     );
@@ -125,7 +126,7 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
 }
 
 function formStep(worksheet: Worksheet, { conductor, group }: LandedGroup): Step {
-  return worksheet.given("strand form of the conductor", conductor.stranding, `joint/conductors/${group}/stranding`);
+  return worksheet.given("strand form of the conductor", conductor.stranding, conductorPath(group, "stranding"));
 }
 
 /** The listed forms; where a range bears no strand mark, the base case is written down as assumed. */

@@ -1,3 +1,4 @@
+import { conductorPath } from "../../core/conductor-path.js";
 import { compareSizes, parseSize } from "../../core/conductor-size.js";
 import type { Connector, Construction, Opening, Screw } from "../../core/connector.js";
 import type { JointSubject, Landing } from "../../core/rule.js";
@@ -100,7 +101,7 @@ function largestIn(landing: Landing): { readonly size: string; readonly path: st
   for (const { conductor, group } of landing.conductors)
     if (size === "" || isLarger(conductor.size, size)) {
       size = conductor.size;
-      path = `joint/conductors/${String(group)}/size`;
+      path = conductorPath(group, "size");
     }
   return { size, path };
 }

@@ -1,3 +1,4 @@
+import { conductorPath } from "../../core/conductor-path.js";
 import type { Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
@@ -39,7 +40,7 @@ export const insulatingCover: Rule = {
     const insulated = joint.conductors[group];
     if (insulated === undefined) return notApplicable(ID, "the conductors are bare");
     const worksheet = new Worksheet();
-    worksheet.given("insulation of the conductor", insulated.insulation, `joint/conductors/${group}/insulation`);
+    worksheet.given("insulation of the conductor", insulated.insulation, conductorPath(group, "insulation"));
     worksheet.given("connector is insulated as supplied", connector.insulated, `${origin}/insulated`);
     return connector.insulated
       ? completeAsSupplied(subject, edition, worksheet)
