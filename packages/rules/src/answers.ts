@@ -5,6 +5,7 @@ import { editionOf } from "./rulesets/editions.js";
 import { checkJointUnder, type JointQuestion } from "./topics/joint/check-joint.js";
 import type { JointFinding } from "./topics/joint/joint-finding.js";
 import { type ScheduledJob, scheduleInSteps } from "./topics/schedule/schedule-job.js";
+import { type ClassCandidates, candidatesByClass } from "./topics/selection/candidates-by-class.js";
 import { type SelectedConnector, selectConnectorsUnder } from "./topics/selection/select-connectors.js";
 
 /**
@@ -22,6 +23,21 @@ export function selectConnectors(question: {
   readonly catalogue: readonly CatalogueItem[];
 }): SelectedConnector {
   return selectConnectorsUnder(question.joint, question.basis, question.catalogue, editionOf(question.basis));
+}
+
+/**
+ * Which connectors of a catalogue each joint of a job can be made with. Joints that are equal in everything the rules
+ * look at are one class and are judged once; a connector that a joint names is set aside, as if none were offered.
+ * @param question `basis` is that of the job; a joint's own goes before it.
+ * @returns the classes in the order of their first joints; each joint is in exactly one.
+ * @throws RangeError for an edition that is not answered or a size that cannot be read.
+ */
+export function candidatesForJob(question: {
+  readonly joints: readonly Joint[];
+  readonly basis: Basis;
+  readonly catalogue: readonly CatalogueItem[];
+}): ClassCandidates[] {
+  return candidatesByClass(question.joints, question.basis, question.catalogue, editionOf);
 }
 
 /** The connector schedule of a job; equal joints are judged once. */

@@ -27,6 +27,7 @@ export { JOINT_RULES as RULES } from "./topics/joint/joint-rules.js";
 export * from "./topics/preparation/preparation-answer.js";
 export * from "./topics/schedule/connector-schedule.js";
 export type { ScheduledJob } from "./topics/schedule/schedule-job.js";
+export type { ClassCandidates } from "./topics/selection/candidates-by-class.js";
 export type { SelectedConnector } from "./topics/selection/select-connectors.js";
 export * from "./topics/selection/selection.js";
 export * from "./topics/torque/torque-answer.js";

@@ -4,10 +4,11 @@ import type { ConductorGroup } from "../../core/conductor.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
-import type { Basis, Equipment, Job, Joint } from "../../core/joint.js";
+import type { Basis, Job, Joint } from "../../core/joint.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { checkJointUnder } from "../joint/check-joint.js";
 import type { JointFinding, Verdict } from "../joint/joint-finding.js";
+import { jointClass, withoutOffer } from "../selection/joint-class.js";
 import { selectConnectorsUnder } from "../selection/select-connectors.js";
 import type { Selection } from "../selection/selection.js";
 import type { ConnectorSchedule, OpenQuestion, PartTotal, Rejection, ScheduleRow } from "./connector-schedule.js";
@@ -43,7 +44,7 @@ export function* scheduleInSteps(
   const findings: (JointFinding | null)[] = [];
   for (const joint of job.joints) {
     const basis = joint.basis ?? job.basis;
-    const key = classOf(joint, basis);
+    const key = jointClass(joint, basis);
     const first = firsts.get(key);
     if (first === undefined) {
       const answer = answerJoint(joint, basis, items, catalogue, editionOf(basis));
@@ -58,45 +59,6 @@ export function* scheduleInSteps(
     yield undefined;
   }
   return { schedule: closeSchedule(job, rows), findings };
-}
-
-/** What an answer never depends on. The basis in force is told apart by itself. */
-type NotFacts = "mark" | "area" | "description" | "quantity" | "basis" | "equipment";
-
-/** Every other field of a joint; the compiler refuses a list that lacks one. */
-const FACTS = Object.keys({
-  function: true,
-  role: true,
-  conductors: true,
-  circuit: true,
-  place: true,
-  upsizing: true,
-  grounding: true,
-  connector: true,
-  partState: true,
-  tooling: true,
-  rework: true,
-} satisfies Record<Exclude<keyof Joint, NotFacts>, true>) as readonly Exclude<keyof Joint, NotFacts>[];
-
-/** Of the equipment only its tag is no fact. */
-const EQUIPMENT_FACTS = Object.keys({
-  kind: true,
-  frame: true,
-  terminalTemperature: true,
-  terminal: true,
-  stud: true,
-  bending: true,
-  space: true,
-} satisfies Record<Exclude<keyof Equipment, "tag">, true>) as readonly Exclude<keyof Equipment, "tag">[];
-
-/** Everything that can change the answer, and nothing else. */
-function classOf(joint: Joint, basis: Basis): string {
-  const { equipment } = joint;
-  return JSON.stringify([
-    basis,
-    FACTS.map((fact) => joint[fact]),
-    equipment === undefined ? null : EQUIPMENT_FACTS.map((fact) => equipment[fact]),
-  ]);
 }
 
 function answerJoint(
@@ -147,12 +109,6 @@ function offeredFinding(
     return null;
   }
   return checkJointUnder({ joint, basis, connector: terminal, origin: "equipment" }, edition);
-}
-
-/** The joint as the catalogue is asked about it: another connector is a new part with its own tooling. */
-function withoutOffer(joint: Joint): Joint {
-  const { connector: _connector, partState: _partState, tooling: _tooling, ...rest } = joint;
-  return { ...rest, partState: "new" };
 }
 
 function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands, chosen }: JointAnswer): ScheduleRow {

@@ -82,6 +82,32 @@ export function selectConnectorsUnder(
   };
 }
 
+/** What a catalogue offers for one joint: everything that every rule accepts, and what keeps the rest out. */
+export interface Offered {
+  /** By rank. */
+  readonly candidates: readonly Candidate[];
+  /** How many connectors each rule keeps out (by its first failure, else its first question), most first. */
+  readonly excluded: Selection["excluded"];
+}
+
+/** Every connector of a catalogue that every rule accepts for a joint, in the order of `selectConnectorsUnder`. */
+export function acceptedConnectorsUnder(
+  joint: Joint,
+  basis: Basis,
+  catalogue: readonly CatalogueItem[],
+  edition: Edition,
+): Offered {
+  const inForce = jointUnder(joint, basis);
+  const judged = catalogue.map((item) => judge(inForce, basis, item, edition, judgeToFirstFailure));
+  return {
+    candidates: judged
+      .filter(({ outcome }) => isAccepted(outcome))
+      .sort(byRank)
+      .map(candidateOf),
+    excluded: countByFirstFailure(judged),
+  };
+}
+
 function judge(
   joint: Joint,
   basis: Basis,
