@@ -10,25 +10,22 @@ import { conductorPath } from "../../core/conductor-path.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
+import { type AskedFact, isAsked, loadForSizing, writeLoad } from "../../core/joint-load.js";
+import type { Bound } from "../../core/rating-source.js";
 import { asking, type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { CAPPED_SIZES, NEEDS_LISTED_USE, smallConductorCap } from "../../core/small-conductor.js";
 import { NEXT_RATING_UP_TO_A, standardRatingFrom } from "../../core/standard-rating.js";
 import { cellAt, isRefused } from "../../core/table.js";
 import {
-  type AskedFact,
-  type Bound,
   type ConductorLimit,
   carriedText,
   conductorLimit,
   decideLimit,
-  isAsked,
-  loadForSizing,
   refuseInsulation,
   sizeOutsideTable,
   writeAmpacity,
   writeKnownRatings,
   writeLimit,
-  writeLoad,
 } from "../../core/termination-limit.js";
 import { Worksheet } from "../../core/worksheet.js";
 

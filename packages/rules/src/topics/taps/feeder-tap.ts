@@ -4,7 +4,9 @@ import type { Edition } from "../../core/edition.js";
 import { compareExact, divide, type Exact, exactOf } from "../../core/exact.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint, Protection } from "../../core/joint.js";
+import { type AskedFact, isAsked, loadForSizing, writeLoad } from "../../core/joint-load.js";
 import { inches } from "../../core/quantity.js";
+import type { Bound } from "../../core/rating-source.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import {
   LONG_TAP_DIVISOR,
@@ -13,22 +15,17 @@ import {
   SHORT_TAP_UP_TO_FT,
 } from "../../core/tap-allowance.js";
 import {
-  type AskedFact,
-  type Bound,
   type ConductorLimit,
   carriedA,
   carriedText,
   conductorLimit,
   decideLimit,
-  isAsked,
   limitAt,
-  loadForSizing,
   refuseInsulation,
   sizeOutsideTable,
   writeAmpacity,
   writeKnownRatings,
   writeLimit,
-  writeLoad,
 } from "../../core/termination-limit.js";
 import { Worksheet } from "../../core/worksheet.js";
 

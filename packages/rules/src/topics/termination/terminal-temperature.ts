@@ -2,10 +2,10 @@ import { amperesText, isBuildingWire, smallestSizeCarrying, temperatureColumn } 
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
+import { type AskedFact, isAsked, writeLoad } from "../../core/joint-load.js";
+import type { Bound } from "../../core/rating-source.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import {
-  type AskedFact,
-  type Bound,
   type ConductorLimit,
   carriedA,
   carriedText,
@@ -13,14 +13,12 @@ import {
   conductorLimit,
   decideLimit,
   governingRating,
-  isAsked,
   limitAt,
   refuseInsulation,
   sizeOutsideTable,
   writeAmpacity,
   writeKnownRatings,
   writeLimit,
-  writeLoad,
 } from "../../core/termination-limit.js";
 import { Worksheet } from "../../core/worksheet.js";
 
