@@ -50,8 +50,10 @@ export function equipmentGround({ joint }: Case): Objection[] {
     }
     const [smallest, installed] = [cmilOf(upsizing.minimum.size), cmilOf(upsizing.installed.size)];
     if (smallest === null || installed === null) return [ask(clause, "metric phases")];
-    // (A): never required to be larger than the circuit conductors.
-    if (own >= installed) return [];
+    // (A): never required to be larger than the circuit conductors, all of a phase together. An aluminum ground of the
+    // area of copper conductors is the smaller one of the two by what it carries.
+    const comparable = group.metal === "copper" || upsizing.installed.metal !== "copper";
+    if (comparable && own >= installed * (joint.circuit?.sets ?? 1)) return [];
     if (upsizing.minimum.metal !== upsizing.installed.metal)
       return own < base
         ? [reject(clause, `${group.size} for ${device} A`)]

@@ -79,16 +79,21 @@ describe("size of an equipment ground", () => {
   ])("phases of %s, %d sets: %s", (installed, sets, size) => {
     expect(main(copper(60, { installed, sets }))).toBe(size);
   });
-  // hand: 20 A aluminum 10 AWG 10.38 x 105.6 / 6.53 = 167.86 kcmil, just above 3/0 AWG 167.8: 4/0 AWG; of the phases' own
-  // metal 1/0 AWG is enough
-  test("of another metal, raised phases set no limit either", () => {
+  // hand: 20 A aluminum 10 AWG 10.38 x 105.6 / 6.53 = 167.86 kcmil, just above 3/0 AWG 167.8: 4/0 AWG; in copper 12 AWG is
+  // raised to the phases' own 1/0 AWG, and 60 A, 10 AWG, would go beyond it
+  test("an aluminum ground is not limited by copper phases", () => {
     const question = copper(20, { minimum: "12 AWG", installed: "1/0 AWG" });
     expect(main({ ...question, metal: "aluminum" })).toBe("4/0 AWG");
+    expect(main({ ...copper(60, { installed: "12 AWG" }), metal: "aluminum" })).toBe("8 AWG");
     expect(main(question)).toBe("1/0 AWG");
     expect(main({ ...question, deviceA: 60 })).toBe("1/0 AWG");
   });
-  test("of another metal, the phases set no limit", () => {
-    expect(main(copper(60, { installed: "12 AWG", metal: "aluminum" }))).toBe("10 AWG");
+  // hand: 60 A asks for 10 AWG copper; at the size of aluminum phases copper conducts more than they do
+  test("a copper ground is limited by aluminum phases too, and one of the table's aluminum column by both of its metals", () => {
+    expect(main(copper(60, { installed: "12 AWG", metal: "aluminum" }))).toBe("12 AWG");
+    expect(main({ ...copper(60, { installed: "10 AWG", metal: "aluminum" }), metal: "copper-clad-aluminum" })).toBe(
+      "10 AWG",
+    );
   });
   // hand: 800 A: 1/0 AWG in each of three raceways
   test("separate raceways have a ground of full size each", () => {

@@ -4,9 +4,9 @@ import { citationText } from "../../core/citation.js";
 import type { ConductorMetal } from "../../core/conductor.js";
 import { metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
-import { groundByDevice, type LeastGround, raisedGround } from "../../core/equipment-ground.js";
+import { groundByDevice, groundForPhases, type LeastGround } from "../../core/equipment-ground.js";
 import type { Step } from "../../core/finding.js";
-import { areaText, awgOrKcmil, tradeSizeFor, writeArea } from "../../core/grounding-area.js";
+import { areaText, awgOrKcmil, tradeSizeFor } from "../../core/grounding-area.js";
 
 const NAME = "equipment-ground";
 
@@ -35,10 +35,10 @@ export interface EquipmentGroundQuestion {
  * NFPA 70 250.122(A), (B), (F) (2017, 2020, 2023), in our words: the size of the table by the device ahead; raised in
  * proportion to the areas of phase conductors that are larger than would be enough (in 2023 not where that is for the
  * surroundings, 310.15(B), (C), so state as the minimum what the surroundings ask for); never larger than the phase
- * conductors; of full size in each raceway where parallel sets run apart. Areas in kcmil.
+ * conductors, all sets together; of full size in each raceway where parallel sets run apart. Areas in kcmil.
  * Worked: 300 A, 250 kcmil raised to 350: 41.74 x 350 / 250 = 58.44 kcmil, so 2 AWG copper.
- * Silent: the ground sized by a qualified person for its fault path (2020, 2023); grounds of another metal than the phases
- * are not compared with them.
+ * Silent: the ground sized by a qualified person for its fault path (2020, 2023); an aluminum ground with copper phases is
+ * not limited by their size, because at that size it would conduct less than they do.
  */
 export const equipmentGround: Calculation<EquipmentGroundQuestion> = {
   name: NAME,
@@ -75,50 +75,13 @@ export const equipmentGround: Calculation<EquipmentGroundQuestion> = {
     const installed = sheet.given("installed phase size", phases.installed, `${head}/installed`);
     const sets = sheet.count("sets of phase conductors", phases.sets, `${head}/sets`, "sets");
     const several = phases.sets > 1 ? sets : undefined;
-    const raised =
-      phases.minimum === undefined
-        ? plain
-        : raisedGround(
-            sheet,
-            plain,
-            {
-              minimum: sheet.given("least phase size", phases.minimum, `${head}/minimum`),
-              installed,
-              sets: several,
-              limitGround: metal === phases.metal,
-            },
-            metal,
-            edition,
-          );
-    const least = metal === phases.metal ? noLargerThanPhases(sheet, raised, installed, several, edition) : raised;
+    const minimum =
+      phases.minimum === undefined ? undefined : sheet.given("least phase size", phases.minimum, `${head}/minimum`);
+    const ground = { metal: phases.metal, minimum, installed, sets: several };
+    const least = groundForPhases(sheet, plain, ground, metal, edition);
     return finish(sheet, question, least, several, edition);
   },
 };
-
-/** (A): the ground need not be larger than the phase conductors, all sets together. */
-function noLargerThanPhases(
-  sheet: CalculationSheet,
-  least: LeastGround,
-  installed: Step,
-  sets: Step | undefined,
-  edition: Edition,
-): LeastGround {
-  const size = awgOrKcmil(String(installed.value));
-  if (size === undefined) throw new Error("the phase size was read before");
-  const one = writeArea(sheet, size, [installed], edition);
-  const all = sets === undefined ? one : sheet.multiply("area of the phase conductors together", [one, sets], "kcmil");
-  if (
-    !sheet.compare(
-      "the ground would be larger than the phases",
-      least.area,
-      ">",
-      all,
-      edition.clauses.equipmentGroundSize,
-    )
-  )
-    return least;
-  return { ...least, area: all, because: "it need not be larger than the phase conductors" };
-}
 
 function finish(
   sheet: CalculationSheet,

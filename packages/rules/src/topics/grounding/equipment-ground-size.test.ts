@@ -117,6 +117,30 @@ describe("size of the equipment ground (NFPA 70-2023 250.122)", () => {
     });
     expect(ground([{ size: "4 AWG" }], device(225), raised("500 kcmil", "300 kcmil")).outcome).toBe("pass");
   });
+  // hand: 60 A asks for 10 AWG copper; phases of 12 AWG, raised or not, limit it to 12 AWG
+  test.each([
+    ["12 AWG", "pass"],
+    ["14 AWG", "fail"],
+  ] as const)("phases smaller than the table's ground limit it: %s, %s", (size, outcome) => {
+    expect(ground([{ size }], device(60), raised("12 AWG", "12 AWG", "copper"))).toMatchObject({
+      outcome,
+      required: "12 AWG CU",
+    });
+    expect(ground([{ size }], device(60), raised("12 AWG", "12 AWG"))).toMatchObject({ outcome });
+  });
+  // hand: 20 A asks for 10 AWG aluminum, 10.38 x 105.6 / 6.53 = 167.86 kcmil, more than 3/0 AWG, 167.8: 4/0 AWG; copper
+  // phases of 1/0 AWG do not limit it, aluminum ones do
+  test.each([
+    ["1/0 AWG", "copper", "fail"],
+    ["3/0 AWG", "copper", "fail"],
+    ["4/0 AWG", "copper", "pass"],
+    ["1/0 AWG", "aluminum", "pass"],
+    ["1 AWG", "aluminum", "fail"],
+  ] as const)("an aluminum ground of %s with raised %s phases: %s", (size, phases, outcome) => {
+    expect(ground([{ size, metal: "aluminum" }], device(20), raised("12 AWG", "1/0 AWG", phases)).outcome).toBe(
+      outcome,
+    );
+  });
   test("areas of different metals are not compared", () => {
     const mixed: Upsizing = {
       minimum: { size: "4/0 AWG", metal: "copper" },

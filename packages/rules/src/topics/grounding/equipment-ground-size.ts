@@ -1,6 +1,6 @@
 import type { ConductorGroup } from "../../core/conductor.js";
 import type { Edition } from "../../core/edition.js";
-import { groundByDevice, type LeastGround, type RaisedPhases, raisedGround } from "../../core/equipment-ground.js";
+import { groundByDevice, groundForPhases, type LeastGround, type PhasesOfGround } from "../../core/equipment-ground.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import { awgOrKcmil, metalMark, writeArea } from "../../core/grounding-area.js";
 import type { Joint, Upsizing } from "../../core/joint.js";
@@ -19,7 +19,8 @@ const ID = "equipment-ground-size";
  * device counts.
  * Worked: 225 A asks for 4 AWG copper, 41.74 kcmil; phases raised from 300 to 500 kcmil ask for
  * 41.74 x 500 / 300 = 69.57 kcmil, so 1 AWG.
- * Silent: raising that nobody stated; the cap at the phase size is used only where the installed size is stated.
+ * Silent: raising that nobody stated; the phases limit the ground only where their installed size is stated, and an
+ * aluminum ground with copper phases not at all, because at their size it would conduct less than they do.
  */
 export const equipmentGroundSize: Rule = {
   id: ID,
@@ -177,16 +178,16 @@ function writeRequired(
   if ("refusal" in plain) return plain.detail;
   const { upsizing, circuit } = joint;
   if (upsizing === undefined) return plain;
-  const phases: RaisedPhases = {
+  const phases: PhasesOfGround = {
+    metal: upsizing.installed.metal,
     minimum: worksheet.given("least phase size", upsizing.minimum.size, "joint/upsizing/minimum/size"),
     installed: worksheet.given("installed phase size", upsizing.installed.size, "joint/upsizing/installed/size"),
     sets:
       circuit === undefined || circuit.sets === 1
         ? undefined
         : worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets"),
-    limitGround: true,
   };
-  return raisedGround(worksheet, plain, phases, metal, edition);
+  return groundForPhases(worksheet, plain, phases, metal, edition);
 }
 
 function offeredText(conductors: readonly ConductorGroup[]): string {
