@@ -2,9 +2,17 @@
 
 export * from "./bars/bar-question.js";
 export { landOnBars } from "./bars/land-on-bars.js";
+export * from "./labour/labour-factors.js";
+export * from "./labour/labour-table.js";
 export * from "./money/currency.js";
 export * from "./money/decimal.js";
 export * from "./money/money.js";
+export * from "./parts-list/feeder-joints.js";
+export { listParts } from "./parts-list/list-parts.js";
+export { partKindOf } from "./parts-list/part-kind.js";
+export * from "./parts-list/parts-list.js";
+export * from "./parts-list/parts-list-question.js";
+export * from "./parts-list/spare-policy.js";
 export type { NotCosted, Unservable } from "./plan/offer.js";
 export * from "./plan/part-in-plan.js";
 export * from "./plan/plan-stock.js";
