@@ -1,13 +1,12 @@
 import type { CalculationFinding } from "../../core/calculation.js";
 import { type CalculationSheet, shown } from "../../core/calculation-sheet.js";
-import type { Citation } from "../../core/citation.js";
 import type { ConductorMetal } from "../../core/conductor.js";
-import { compareSizes, sizeOf } from "../../core/conductor-size.js";
 import type { Unmarked } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
 import type { Temperature } from "../../core/quantity.js";
 import { cellAt, isRefused, sizesOf } from "../../core/table.js";
+import { type UnmarkedTerminal, unmarkedTerminal } from "../../core/unmarked-terminal.js";
 
 /** The conductor to be sized and what it ends on. */
 export interface MotorConductor {
@@ -21,10 +20,7 @@ export interface MotorConductor {
 
 /** Design letters whose motors may be wired by the 75 C column. */
 const LETTERS_75C: readonly string[] = ["B", "C", "D"];
-const UNMARKED_TO_A = 100;
-const UNMARKED_TO_SIZE = sizeOf("1 AWG");
-const UNMARKED_SMALL_C = 60;
-const UNMARKED_LARGE_C = 75;
+const RATING_BY_LETTER_C = 75;
 /** The ratings that insulation and terminals are made for, in degrees Celsius. */
 const LOWEST_C = 60;
 const HIGHEST_C = 90;
@@ -120,14 +116,14 @@ function terminalState(sheet: CalculationSheet, terminal: Temperature | Unmarked
 }
 
 function motorState(sheet: CalculationSheet, letter: string | undefined, { clauses }: Edition): PartLimit["state"] {
-  if (letter === undefined) return { kind: "unknown", lowC: "unmarked", highC: UNMARKED_LARGE_C };
+  if (letter === undefined) return { kind: "unknown", lowC: "unmarked", highC: RATING_BY_LETTER_C };
   const marked = sheet.given("design letter of the motor", letter, "question/conductor/designLetter");
   if (!LETTERS_75C.includes(letter)) return { kind: "unmarked" };
   return {
     kind: "rated",
     step: sheet.state(
       "rating of the motor's terminals by its design letter",
-      UNMARKED_LARGE_C,
+      RATING_BY_LETTER_C,
       clauses.motorTerminals,
       "Cel",
       [marked],
@@ -150,16 +146,19 @@ function limitC(search: Search, parts: readonly PartLimit[], size: string, bound
   return Math.min(
     ...parts.map(({ state }) => {
       if (state.kind === "rated") return Number(state.step.value);
-      if (state.kind === "unmarked") return unmarkedC(search, size);
+      if (state.kind === "unmarked") return unmarkedAt(search, size).valueC;
       if (bound === "high") return state.highC;
-      return state.lowC === "unmarked" ? unmarkedC(search, size) : state.lowC;
+      return state.lowC === "unmarked" ? unmarkedAt(search, size).valueC : state.lowC;
     }),
   );
 }
 
-function unmarkedC({ needed }: Search, size: string): number {
-  const isSmall = Number(needed.value) <= UNMARKED_TO_A || compareSizes(sizeOf(size), UNMARKED_TO_SIZE) <= 0;
-  return isSmall ? UNMARKED_SMALL_C : UNMARKED_LARGE_C;
+/** The circuit counts as rated for the ampacity needed: its device may be larger, and is not what heats the terminal. */
+function unmarkedAt({ needed }: Search, size: string): UnmarkedTerminal {
+  const neededA = Number(needed.value);
+  const unmarked = unmarkedTerminal(size, neededA, neededA);
+  if (unmarked === undefined) throw new Error("an unmarked terminal of a known circuit has a rating");
+  return unmarked;
 }
 
 /** Writes down each size tried, the column it was tried at and what it carries there, up to the one found. */
@@ -192,16 +191,14 @@ function writeLimit(search: Search, parts: readonly PartLimit[], size: Step): St
   const { clauses } = edition;
   const ratings = parts.map(({ label, state }) => {
     if (state.kind === "rated") return state.step;
-    const value =
-      state.kind === "unknown" && state.lowC !== "unmarked" ? state.lowC : unmarkedC(search, String(size.value));
-    if (state.kind === "unknown")
-      return sheet.state(`${label}, not known: the lowest it can be`, value, clauses.lowestTemperature, "Cel", [size]);
-    const cite: Citation = value === UNMARKED_SMALL_C ? clauses.terminalsTo100A : clauses.terminalsOver100A;
-    const because =
-      value === UNMARKED_SMALL_C
-        ? "unmarked terminals count as 60 C up to 100 A and for 14 to 1 AWG"
-        : "unmarked terminals count as 75 C over 100 A and above 1 AWG";
-    return sheet.assume(label, value, because, cite, "Cel", [needed, size]);
+    const unmarked = unmarkedAt(search, String(size.value));
+    if (state.kind === "unknown") {
+      const lowestC = state.lowC === "unmarked" ? unmarked.valueC : state.lowC;
+      return sheet.state(`${label}, not known: the lowest it can be`, lowestC, clauses.lowestTemperature, "Cel", [
+        size,
+      ]);
+    }
+    return sheet.assume(label, unmarked.valueC, unmarked.because, clauses[unmarked.clause], "Cel", [needed, size]);
   });
   return sheet.conclude(
     "temperature the conductor may reach",
