@@ -127,11 +127,18 @@ describe("the OpenAPI document", () => {
       "GET /v1/jobs/{id}",
       "GET /v1/jobs/{id}/joints/{mark}",
       "GET /v1/jobs/{id}/schedule",
+      "GET /v1/labour-tables",
+      "GET /v1/labour-tables/{id}",
+      "GET /v1/price-lists",
+      "GET /v1/price-lists/{id}",
+      "GET /v1/price-lists/{id}/lines",
       "GET /v1/rules",
       "GET /v1/tables",
       "GET /v1/tables/{publication}/{name}",
       "POST /v1/checks/compatibility",
       "POST /v1/jobs",
+      "POST /v1/labour-tables",
+      "POST /v1/price-lists",
     ]);
   });
 

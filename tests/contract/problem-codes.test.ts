@@ -27,6 +27,8 @@ const RAISED: Readonly<Record<string, Asking>> = {
     return app.inject(`${String(posted.headers["location"])}/joints/none`);
   },
   CONNECTOR_NOT_FOUND: get("/v1/catalogue/connectors/none"),
+  PRICE_LIST_NOT_FOUND: get("/v1/price-lists/none"),
+  LABOUR_TABLE_NOT_FOUND: get("/v1/labour-tables/none"),
   TABLE_NOT_FOUND: get("/v1/tables/none/none"),
   PROBLEM_NOT_FOUND: get("/problems/none"),
   METHOD_NOT_ALLOWED: ({ app }) => app.inject({ method: "DELETE", url: "/v1/jobs" }),

@@ -11,12 +11,16 @@ import { LOCAL_TENANT, type Store } from "./repositories/open-store.js";
 import { catalogueRoutes } from "./routes/catalogue.js";
 import { checkRoutes } from "./routes/checks.js";
 import { jobRoutes } from "./routes/jobs.js";
+import { labourTableRoutes } from "./routes/labour-tables.js";
+import { priceListRoutes } from "./routes/price-lists.js";
 import { registerRoutes } from "./routes/register.js";
 import { serviceRoutes } from "./routes/service.js";
 import { COMPONENTS } from "./schemas/components.js";
 import { catalogueService } from "./services/catalogue.js";
 import type { JobRunner } from "./services/job-runner.js";
 import { jobService } from "./services/jobs.js";
+import { labourTableService } from "./services/labour-tables.js";
+import { priceListService } from "./services/price-lists.js";
 
 export type { CatalogueRepository, StoredCatalogue } from "./repositories/catalogue-repository.js";
 export type { JobHead, JobRecord, JobRepository } from "./repositories/job-repository.js";
@@ -52,6 +56,10 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
   const catalogue = catalogueService(store.catalogues, LOCAL_TENANT);
   const jobs = jobService({ jobs: store.jobs, catalogue, runner, tenantId: LOCAL_TENANT, now, newId });
 
+  const made = { tenantId: LOCAL_TENANT, now, newId };
+  const priceLists = priceListService({ priceLists: store.priceLists, ...made });
+  const labourTables = labourTableService({ labourTables: store.labourTables, ...made });
+
   for (const component of COMPONENTS) app.addSchema(component);
   strictBodies(app, COMPONENTS);
   problemAnswers(app);
@@ -75,6 +83,8 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
   jobRoutes(app, jobs);
   checkRoutes(app, catalogue);
   catalogueRoutes(app, catalogue);
+  priceListRoutes(app, priceLists);
+  labourTableRoutes(app, labourTables);
   registerRoutes(app);
   serviceRoutes(app, store.ping, catalogue);
   refuseOtherMethods(app, new Map(methodsByAddress));

@@ -1,6 +1,6 @@
 /**
  * The tables of the store. Documents are JSON text: what was posted and what was answered is kept whole, and beside
- * it only what is searched for. Nothing here is ever changed in place: a new answer is a new revision.
+ * it only what is searched for. Nothing here is ever changed in place once it can be seen: a new answer is a new revision.
  */
 import { foreignKey, index, integer, primaryKey, sqliteTable, text, uniqueIndex } from "drizzle-orm/sqlite-core";
 
@@ -10,7 +10,32 @@ export const tenants = sqliteTable("tenants", {
   name: text("name").notNull(),
 });
 
-/** A catalogue in one revision; the newest of a name is the one in use. */
+/** A catalogue that a user keeps; what it holds is in its versions. */
+export const ownCatalogues = sqliteTable(
+  "own_catalogues",
+  {
+    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+    id: text("id").notNull(),
+    tenantId: text("tenant_id")
+      .notNull()
+      .references(() => tenants.id),
+    name: text("name").notNull(),
+    /** JSON text: the names of those who supply its parts. */
+    suppliers: text("suppliers").notNull(),
+    note: text("note"),
+    createdAt: text("created_at").notNull(),
+  },
+  (table) => [
+    uniqueIndex("own_catalogues_id").on(table.id),
+    index("own_catalogues_tenant").on(table.tenantId, table.sequence),
+  ],
+);
+
+/**
+ * A catalogue in one revision: the one that the service was started with, or a version of a user's own. Of the former
+ * the newest is the one in use. A version without a number is still being written: nobody sees it, and what is left of
+ * it when the store is opened is thrown away.
+ */
 export const catalogues = sqliteTable(
   "catalogues",
   {
@@ -22,8 +47,105 @@ export const catalogues = sqliteTable(
     name: text("name").notNull(),
     revision: text("revision").notNull(),
     loadedAt: text("loaded_at").notNull(),
+    /** Whose version it is; null for the catalogue that the service was started with. */
+    ownCatalogueId: text("own_catalogue_id").references(() => ownCatalogues.id),
+    /** 1, 2, 3 …; null while it is being written. */
+    version: integer("version"),
+    validFrom: text("valid_from"),
+    validTo: text("valid_to"),
+    note: text("note"),
+    /** JSON text: how many connectors of each family it holds. */
+    families: text("families"),
   },
-  (table) => [uniqueIndex("catalogues_id").on(table.id), index("catalogues_tenant").on(table.tenantId, table.sequence)],
+  (table) => [
+    uniqueIndex("catalogues_id").on(table.id),
+    index("catalogues_tenant").on(table.tenantId, table.sequence),
+    uniqueIndex("catalogues_version").on(table.ownCatalogueId, table.version),
+  ],
+);
+
+/** How a version came out of a file: which file, read how, and the report on every row. */
+export const catalogueImports = sqliteTable(
+  "catalogue_imports",
+  {
+    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+    id: text("id").notNull(),
+    catalogueId: text("catalogue_id")
+      .notNull()
+      .references(() => catalogues.id),
+    createdAt: text("created_at").notNull(),
+    /** "sha256:" and the digest of the file's bytes. */
+    fileDigest: text("file_digest").notNull(),
+    /** JSON text of the column mapping; null where the file had our own column names. */
+    mapping: text("mapping"),
+    report: text("report").notNull(),
+  },
+  (table) => [
+    uniqueIndex("catalogue_imports_id").on(table.id),
+    uniqueIndex("catalogue_imports_catalogue").on(table.catalogueId),
+  ],
+);
+
+/** Which columns of a supplier's file mean what. Never changed: another mapping is another one. */
+export const importMappings = sqliteTable(
+  "import_mappings",
+  {
+    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+    id: text("id").notNull(),
+    tenantId: text("tenant_id")
+      .notNull()
+      .references(() => tenants.id),
+    createdAt: text("created_at").notNull(),
+    /** JSON text of the mapping with its name. */
+    document: text("document").notNull(),
+  },
+  (table) => [
+    uniqueIndex("import_mappings_id").on(table.id),
+    index("import_mappings_tenant").on(table.tenantId, table.sequence),
+  ],
+);
+
+/** Prices as one supplier quotes them. Never changed, so that what was priced by it can be priced again. */
+export const priceLists = sqliteTable(
+  "price_lists",
+  {
+    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+    id: text("id").notNull(),
+    tenantId: text("tenant_id")
+      .notNull()
+      .references(() => tenants.id),
+    createdAt: text("created_at").notNull(),
+    supplier: text("supplier").notNull(),
+    /** JSON text of the list without its lines. */
+    head: text("head").notNull(),
+    /** JSON text of the lines in their order; money in decimal text. */
+    lines: text("lines").notNull(),
+  },
+  (table) => [
+    uniqueIndex("price_lists_id").on(table.id),
+    index("price_lists_tenant").on(table.tenantId, table.sequence),
+  ],
+);
+
+/** A user's own labor units; none is built in. Never changed. */
+export const labourTables = sqliteTable(
+  "labour_tables",
+  {
+    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+    id: text("id").notNull(),
+    tenantId: text("tenant_id")
+      .notNull()
+      .references(() => tenants.id),
+    createdAt: text("created_at").notNull(),
+    /** JSON text of the table without its lines. */
+    head: text("head").notNull(),
+    /** JSON text of the lines in their order; hours in decimal text. */
+    lines: text("lines").notNull(),
+  },
+  (table) => [
+    uniqueIndex("labour_tables_id").on(table.id),
+    index("labour_tables_tenant").on(table.tenantId, table.sequence),
+  ],
 );
 
 export const connectors = sqliteTable(
@@ -72,6 +194,8 @@ export const jobRevisions = sqliteTable(
     catalogueId: text("catalogue_id")
       .notNull()
       .references(() => catalogues.id),
+    /** The day on which parts had to be in force to be used; null where the catalogue has no days. */
+    catalogueOn: text("catalogue_on"),
     /** The schedule without its rows. */
     summary: text("summary").notNull(),
     counts: text("counts").notNull(),

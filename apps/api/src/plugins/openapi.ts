@@ -25,6 +25,7 @@ export async function openapi(app: FastifyInstance, version: string): Promise<vo
         { name: "jobs", description: "jobs and their connector schedules" },
         { name: "checks", description: "questions that store nothing" },
         { name: "catalogue", description: "the connectors that are to be had" },
+        { name: "prices and labor", description: "your own prices and labor units; none is built in" },
         { name: "register", description: "rules, published tables and editions" },
         { name: "service", description: "the service itself" },
       ],

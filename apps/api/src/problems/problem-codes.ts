@@ -48,6 +48,16 @@ export const PROBLEMS = {
     title: "The catalogue has no such connector",
     meaning: "No connector of the catalogue has this part number. GET /v1/catalogue/connectors lists them.",
   },
+  PRICE_LIST_NOT_FOUND: {
+    status: 404,
+    title: "There is no such price list",
+    meaning: "No price list with this id is stored. GET /v1/price-lists lists those that are.",
+  },
+  LABOUR_TABLE_NOT_FOUND: {
+    status: 404,
+    title: "There is no such labor table",
+    meaning: "No labor table with this id is stored. GET /v1/labour-tables lists those that are.",
+  },
   TABLE_NOT_FOUND: {
     status: 404,
     title: "There is no such table",

@@ -3,13 +3,19 @@ import { openDatabase } from "../db/open-database.js";
 import { tenants } from "../db/schema.js";
 import type { CatalogueRepository } from "./catalogue-repository.js";
 import type { JobRepository } from "./job-repository.js";
+import type { LabourTableRepository } from "./labour-table-repository.js";
+import type { PriceListRepository } from "./price-list-repository.js";
 import { sqliteCatalogueRepository } from "./sqlite-catalogue-repository.js";
 import { sqliteJobRepository } from "./sqlite-job-repository.js";
+import { sqliteLabourTableRepository } from "./sqlite-labour-table-repository.js";
+import { sqlitePriceListRepository } from "./sqlite-price-list-repository.js";
 
 /** Everything that is kept, behind contracts that a database of another kind can meet as well. */
 export interface Store {
   readonly catalogues: CatalogueRepository;
   readonly jobs: JobRepository;
+  readonly priceLists: PriceListRepository;
+  readonly labourTables: LabourTableRepository;
   /** Rejects when the store cannot be read. */
   readonly ping: () => Promise<void>;
   close(): void;
@@ -29,6 +35,8 @@ export function openStore(file: string): Store {
   return {
     catalogues: sqliteCatalogueRepository(database),
     jobs: sqliteJobRepository(database),
+    priceLists: sqlitePriceListRepository(database),
+    labourTables: sqliteLabourTableRepository(database),
     async ping() {
       ping.get();
     },

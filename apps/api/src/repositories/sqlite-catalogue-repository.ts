@@ -1,6 +1,6 @@
 /* eslint-disable @typescript-eslint/require-await -- the contract returns promises, SQLite answers at once */
 import type { CatalogueItem } from "@landfast/rules";
-import { asc, desc, eq } from "drizzle-orm";
+import { and, asc, desc, eq, isNull } from "drizzle-orm";
 import type { Database } from "../db/open-database.js";
 import { catalogues, connectors } from "../db/schema.js";
 import type { CatalogueRepository, StoredCatalogue } from "./catalogue-repository.js";
@@ -24,7 +24,7 @@ export function sqliteCatalogueRepository({ orm, connection }: Database): Catalo
       const catalogue = orm
         .select()
         .from(catalogues)
-        .where(eq(catalogues.tenantId, tenantId))
+        .where(and(eq(catalogues.tenantId, tenantId), isNull(catalogues.ownCatalogueId)))
         .orderBy(desc(catalogues.sequence))
         .limit(1)
         .get();

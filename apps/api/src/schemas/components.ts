@@ -6,6 +6,8 @@ import { CONNECTOR_SCHEMAS } from "./connector.js";
 import { FINDING_SCHEMAS } from "./finding.js";
 import { JOB_SCHEMAS } from "./job.js";
 import { JOINT_SCHEMAS } from "./joint.js";
+import { LABOUR_TABLE_SCHEMAS } from "./labour-table.js";
+import { PRICE_LIST_SCHEMAS } from "./price-list.js";
 import { PROBLEM_SCHEMAS } from "./problem.js";
 import { Area, Length, Temperature, Torque } from "./quantity.js";
 import { REGISTER_SCHEMAS } from "./register.js";
@@ -26,5 +28,7 @@ export const COMPONENTS: readonly TSchema[] = [
   ...FINDING_SCHEMAS,
   ...SCHEDULE_SCHEMAS,
   ...REGISTER_SCHEMAS,
+  ...PRICE_LIST_SCHEMAS,
+  ...LABOUR_TABLE_SCHEMAS,
   ...PROBLEM_SCHEMAS,
 ];

@@ -1,5 +1,5 @@
 import { AREA_UNITS, LENGTH_UNITS, TEMPERATURE_UNITS, TORQUE_UNITS } from "@landfast/rules";
-import { type TUnion, Type } from "@sinclair/typebox";
+import { type TString, type TUnion, Type } from "@sinclair/typebox";
 import { enumOf } from "./enum-of.js";
 import { ref } from "./ref.js";
 import { strict } from "./strict.js";
@@ -61,3 +61,17 @@ export const Size = Type.String({
   maxLength: 20,
   description: 'a conductor size with its system: "14 AWG", "4/0 AWG", "250 kcmil" or "35 mm2"',
 });
+
+/** Decimal text, 0 or more: money and hours are never binary fractions. */
+export function decimal(what: string): TString {
+  return Type.String({
+    pattern: "^[0-9]{1,15}(?:\\.[0-9]{1,12})?$",
+    maxLength: 28,
+    description: `${what}: decimal text, 0 or more: "12.50"`,
+  });
+}
+
+/** A calendar day. */
+export function day(what: string): TString {
+  return Type.String({ format: "date", maxLength: 10, description: `${what}: a day such as "2026-03-31"` });
+}
