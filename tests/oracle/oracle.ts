@@ -6,6 +6,7 @@ import type { Basis, ConductorGroup, Connector, Joint, Opening } from "@landfast
 import type { Case, Objection, Seat } from "./case.js";
 import { ampacity } from "./clauses/ampacity.js";
 import { conductorsPerOpening, panelNeutral } from "./clauses/conductors-per-opening.js";
+import { deviceLoad } from "./clauses/device-load.js";
 import { electrodeAluminum, electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
 import { electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
 import { joining } from "./clauses/joining.js";
@@ -32,6 +33,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   metalMark,
   bindingScrew,
   ampacity,
+  deviceLoad,
   parallel,
   equipmentGround,
   electrodeConductor,

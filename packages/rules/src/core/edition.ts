@@ -133,6 +133,7 @@ export interface EditionClauses {
   readonly branchCircuitLoad: Citation;
   readonly branchCircuitDevice: Citation;
   readonly feederDevice: Citation;
+  readonly deviceLoad: Citation;
   readonly wholeAmperes: Citation;
   readonly conductorTemperature: Citation;
   readonly roof: Citation;

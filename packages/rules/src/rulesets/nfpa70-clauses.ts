@@ -109,6 +109,7 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     branchCircuitLoad: at("210.19(A)(1)"),
     branchCircuitDevice: at("210.20(A)"),
     feederDevice: at("215.3"),
+    deviceLoad: at("210.20(A) and 215.3"),
     wholeAmperes: at("220.5(B)"),
     conductorTemperature: at(moved.conductorTemperature),
     roof: at(moved.roof),

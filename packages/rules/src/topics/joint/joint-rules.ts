@@ -5,6 +5,7 @@ import { electrodeConnection } from "../grounding/electrode-connection.js";
 import { electrodeSplice } from "../grounding/electrode-splice.js";
 import { equipmentGroundSize } from "../grounding/equipment-ground-size.js";
 import { groundingConnection } from "../grounding/grounding-connection.js";
+import { deviceLoad } from "../load/device-load.js";
 import { metalMarking } from "../metals/metal-marking.js";
 import { unlikeMetals } from "../metals/unlike-metals.js";
 import { pinLanding } from "../mounting/pin-landing.js";
@@ -59,6 +60,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   feederTap,
   terminalTemperature,
   deviceProtection,
+  deviceLoad,
   equipmentGroundSize,
   electrodeConductorSize,
   electrodeSplice,
