@@ -2,6 +2,9 @@
 
 export * from "./bars/bar-question.js";
 export { landOnBars } from "./bars/land-on-bars.js";
+export { compareWays } from "./economics/compare-ways.js";
+export * from "./economics/economics.js";
+export * from "./economics/economics-question.js";
 export * from "./labour/labour-factors.js";
 export * from "./labour/labour-table.js";
 export * from "./money/currency.js";
