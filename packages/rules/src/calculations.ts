@@ -76,7 +76,8 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
 
 /**
  * One calculation under the edition that the basis names.
- * @throws RangeError for an edition that is not answered, or a number or size that cannot be used.
+ * @throws RangeError for an edition that is not answered or a size that cannot be read; UnusableFact, which names the
+ * place, for a fact that no work can be done with.
  */
 export function calculate<Name extends CalculationName>(
   name: Name,

@@ -17,6 +17,7 @@ import type { Basis } from "./joint.js";
 import type { Area, Length, Temperature } from "./quantity.js";
 import { cellAt, isRefused, type Table, type TableRefusal } from "./table.js";
 import { convertedArea, convertedLength } from "./unit-conversion.js";
+import { UnusableFact } from "./unusable-fact.js";
 import { Worksheet } from "./worksheet.js";
 
 export class CalculationSheet extends Worksheet {
@@ -29,17 +30,21 @@ export class CalculationSheet extends Worksheet {
     this.#basis = basis;
   }
 
-  /** A posted number above zero. @throws RangeError naming its path otherwise. */
+  /** A posted number above zero. @throws UnusableFact otherwise. */
   positive(label: string, value: number, path: string, unit: string): Step {
     if (!(value > 0 && value < Number.POSITIVE_INFINITY))
-      throw new RangeError(`${path} must be a number above zero, not ${String(value)}`);
+      throw new UnusableFact(path, `must be a number above zero, not ${String(value)}`, "a number above zero");
     return this.given(label, value, path, unit);
   }
 
-  /** A posted number of things, one or more. @throws RangeError naming its path otherwise. */
+  /** A posted number of things, one or more. @throws UnusableFact otherwise. */
   count(label: string, value: number, path: string, unit: string): Step {
     if (!(Number.isSafeInteger(value) && value > 0))
-      throw new RangeError(`${path} must be a whole number from 1 on, not ${String(value)}`);
+      throw new UnusableFact(
+        path,
+        `must be a whole number from 1 on, not ${String(value)}`,
+        "a whole number from 1 on",
+      );
     return this.given(label, value, path, unit);
   }
 
@@ -66,11 +71,15 @@ export class CalculationSheet extends Worksheet {
     return this.exactly(`${label} in in2`, value, "in2", [posted], `${label} in ${area.unit}, converted`, arithmetic);
   }
 
-  /** A posted temperature in degrees Celsius. @throws RangeError for one below absolute zero or not a number. */
+  /** A posted temperature in degrees Celsius. @throws UnusableFact for one below absolute zero or not a number. */
   temperature(label: string, temperature: Temperature, path: string): Step {
     const { value, unit } = temperature;
     if (!(value >= (unit === "Cel" ? -273.15 : -459.67) && value < Number.POSITIVE_INFINITY))
-      throw new RangeError(`${path} must be a temperature, not ${String(value)} ${unit}`);
+      throw new UnusableFact(
+        path,
+        `must be a temperature, not ${String(value)} ${unit}`,
+        "a temperature above absolute zero",
+      );
     const posted = this.given(label, value, path, unit);
     if (unit === "Cel") return posted;
     return this.exactly(

@@ -1,10 +1,13 @@
 /**
  * One number of the trade with its derivation: the shape of every calculation's answer.
  */
+import { CAUTION } from "./caution.js";
 import type { Citation } from "./citation.js";
 import type { Edition, EditionClauses } from "./edition.js";
 import type { MissingFact, Step, StepValue } from "./finding.js";
 import type { Basis } from "./joint.js";
+import { RULES_VERSION } from "./rules-version.js";
+import { type Assumption, assumptionsIn, unconfirmedIn } from "./what-it-rests-on.js";
 import type { Worksheet } from "./worksheet.js";
 
 /** Why a question cannot be answered from what is published and posted. */
@@ -28,6 +31,7 @@ export interface NamedResult {
 export interface CalculationFinding {
   readonly calculation: string;
   readonly basis: Basis;
+  readonly rulesVersion: string;
   readonly outcome: "answered" | "missing" | "refused";
   /** The answer in one plain sentence, or what is missing or refused. */
   readonly sentence: string;
@@ -40,6 +44,12 @@ export interface CalculationFinding {
   readonly missing: readonly MissingFact[];
   readonly refusal: { readonly code: RefusalCode; readonly detail: string } | null;
   readonly advice: readonly string[];
+  /** Defaults that the code itself supplied. */
+  readonly assumptions: readonly Assumption[];
+  /** "No public text has yet confirmed …": one for each cell read that nobody has confirmed. */
+  readonly caveats: readonly string[];
+  /** The standing caution. */
+  readonly caution: string;
 }
 
 /** A calculation: one question of the trade under an edition. */
@@ -75,6 +85,7 @@ export function answered(
   return {
     calculation,
     basis,
+    rulesVersion: RULES_VERSION,
     outcome: "answered",
     sentence: text.sentence,
     cite: text.cite,
@@ -87,6 +98,9 @@ export function answered(
     missing: [],
     refusal: null,
     advice: text.advice ?? [],
+    assumptions: assumptionsIn([worksheet.steps]),
+    caveats: unconfirmedIn([worksheet.steps]),
+    caution: CAUTION,
   };
 }
 
@@ -103,6 +117,7 @@ export function lacking(
   return {
     calculation,
     basis,
+    rulesVersion: RULES_VERSION,
     outcome: "missing",
     sentence: because,
     cite,
@@ -111,6 +126,9 @@ export function lacking(
     missing: [{ path, because }],
     refusal: null,
     advice: [],
+    assumptions: assumptionsIn([worksheet.steps]),
+    caveats: unconfirmedIn([worksheet.steps]),
+    caution: CAUTION,
   };
 }
 
@@ -127,6 +145,7 @@ export function refused(
   return {
     calculation,
     basis,
+    rulesVersion: RULES_VERSION,
     outcome: "refused",
     sentence: detail,
     cite,
@@ -135,5 +154,8 @@ export function refused(
     missing: [],
     refusal: { code, detail },
     advice: [],
+    assumptions: assumptionsIn([worksheet.steps]),
+    caveats: unconfirmedIn([worksheet.steps]),
+    caution: CAUTION,
   };
 }

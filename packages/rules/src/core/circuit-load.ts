@@ -11,6 +11,7 @@ import type { CalculationSheet } from "./calculation-sheet.js";
 import type { Citation } from "./citation.js";
 import type { Edition } from "./edition.js";
 import type { Step } from "./finding.js";
+import { UnusableFact } from "./unusable-fact.js";
 
 /** "receptacle-branch-circuit": one with more than one receptacle for portable loads that are plugged in. */
 export const CIRCUIT_KINDS = ["feeder", "branch-circuit", "receptacle-branch-circuit"] as const;
@@ -43,7 +44,7 @@ export function deviceLoadClause(circuit: CircuitKind, { clauses }: Edition): Ci
   return circuit === "feeder" ? clauses.feederDevice : clauses.branchCircuitDevice;
 }
 
-/** @throws RangeError for a part that is negative or no number, and for no load at all. */
+/** @throws UnusableFact for a part that is negative or no number, and for no load at all. */
 export function loadSteps(
   sheet: CalculationSheet,
   load: CircuitLoad,
@@ -67,7 +68,11 @@ export function loadSteps(
   const continuous = part(sheet, "continuous load", continuousLoadA, "question/continuousLoadA");
   const rest = part(sheet, "non-continuous load", nonContinuousLoadA, "question/nonContinuousLoadA");
   if (continuousLoadA === 0 && nonContinuousLoadA === 0)
-    throw new RangeError("question/continuousLoadA and question/nonContinuousLoadA are both 0: there is no load");
+    throw new UnusableFact(
+      "question/continuousLoadA",
+      "and question/nonContinuousLoadA are both 0: there is no load",
+      "a load above 0 in one of the two",
+    );
   const served = sheet.add("load served", [continuous, rest], "A");
   if (load.listedFor100Percent === true) {
     const listed = sheet.given(
@@ -94,6 +99,6 @@ export function loadSteps(
 
 function part(sheet: CalculationSheet, label: string, value: number, path: string): Step {
   if (!(value >= 0 && value < Number.POSITIVE_INFINITY))
-    throw new RangeError(`${path} must be a number from 0 on, not ${String(value)}`);
+    throw new UnusableFact(path, `must be a number from 0 on, not ${String(value)}`, "a number from 0 on");
   return sheet.given(label, value, path, "A");
 }

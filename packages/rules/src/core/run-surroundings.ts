@@ -24,6 +24,7 @@ import type { TakenAtBest } from "./open-fact.js";
 import type { Length } from "./quantity.js";
 import { cellInInterval, isRefused, type Table } from "./table.js";
 import { convertedLength } from "./unit-conversion.js";
+import { UnusableFact } from "./unusable-fact.js";
 
 export interface RunSurroundings {
   readonly column: TemperatureColumn;
@@ -241,7 +242,7 @@ function heightAboveRoof(sheet: CalculationSheet, length: Length): Step {
   const path = "question/run/sunlitRoof/aboveRoof";
   const label = "height above the roof";
   if (!(length.value >= 0 && length.value < Number.POSITIVE_INFINITY))
-    throw new RangeError(`${path} must be a length from 0 on, not ${String(length.value)}`);
+    throw new UnusableFact(path, `must be a length from 0 on, not ${String(length.value)}`, "a length from 0 on");
   const given = sheet.given(label, length.value, path, length.unit);
   if (length.unit === "in") return given;
   const { value, arithmetic } = convertedLength(length, "in");
@@ -352,7 +353,8 @@ function countTogether(
 ): Step {
   const path = `${RUN_PATHS.grouping}/conductors`;
   if (typeof conductors === "number") return sheet.count("conductors carrying current", conductors, path, "conductors");
-  if (conductors.length === 0) throw new RangeError(`${path} must name at least one circuit`);
+  if (conductors.length === 0)
+    throw new UnusableFact(path, "must name at least one circuit", "a list of one circuit or more");
   const counts = conductors.map((circuit, index) => {
     const head = `${path}/${String(index)}`;
     const circuits = sheet.count(`${KIND_TEXT[circuit.kind]}, how many`, circuit.count, `${head}/count`, "circuits");

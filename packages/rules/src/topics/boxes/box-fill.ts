@@ -4,6 +4,7 @@ import type { Citation } from "../../core/citation.js";
 import { compareSizes, sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 
 const NAME = "box-fill";
 
@@ -94,7 +95,12 @@ export const boxFill: Calculation<BoxFillQuestion> = {
   answer(question, basis, edition) {
     const sheet = new CalculationSheet(NAME, basis);
     const largest = largestConductor(question);
-    if (largest === undefined) throw new RangeError("question/conductors must name one conductor or more");
+    if (largest === undefined)
+      throw new UnusableFact(
+        "question/conductors",
+        "must name one conductor or more",
+        "a list of one kind or more, here or in equipmentGrounds",
+      );
     if (compareSizes(sizeOf(largest), DIMENSIONED_FROM) >= 0) return tooLarge(sheet, largest, edition);
     const counting: Counting = { sheet, question, edition, largest, parts: [] };
     const refusal =

@@ -7,6 +7,7 @@ import { compareExact } from "../../core/exact.js";
 import type { Step } from "../../core/finding.js";
 import type { Length } from "../../core/quantity.js";
 import { cellForSize, isRefused } from "../../core/table.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 import { tradeSizeOf } from "./trade-size.js";
 
 const NAME = "pull-box";
@@ -113,11 +114,11 @@ interface LeastDimensions {
   readonly apart: readonly { readonly pull: number; readonly least: Least }[];
 }
 
-/** @throws RangeError for no pull, an id that is not unique or names no entry, or a pull from an entry to itself. */
+/** @throws UnusableFact for no pull, an id that is not unique or names no entry, or a pull from an entry to itself. */
 function entriesOf(sheet: CalculationSheet, { entries, pulls }: PullBoxQuestion): ReadonlyMap<string, EntryAtWork> {
   const known = new Map<string, EntryAtWork>();
   for (const [index, entry] of entries.entries()) {
-    if (known.has(entry.id)) throw new RangeError(`question/entries names "${entry.id}" twice`);
+    if (known.has(entry.id)) throw new UnusableFact("question/entries", `names "${entry.id}" twice`, "each id once");
     const { inches, shown: arithmetic } = tradeSizeOf(entry.tradeSize);
     const given = sheet.given(
       `trade size of ${entry.id}`,
@@ -129,10 +130,13 @@ function entriesOf(sheet: CalculationSheet, { entries, pulls }: PullBoxQuestion)
       inches: sheet.exactly(`trade size of ${entry.id} in inches`, inches, "in", [given], "trade size", arithmetic),
     });
   }
-  if (pulls.length === 0) throw new RangeError("question/pulls must name one pull or more");
+  if (pulls.length === 0)
+    throw new UnusableFact("question/pulls", "must name one pull or more", "a list of one pull or more");
   for (const { from, to } of pulls) {
-    if (from === to) throw new RangeError(`question/pulls goes from "${from}" to itself`);
-    for (const id of [from, to]) if (!known.has(id)) throw new RangeError(`question/pulls names no entry "${id}"`);
+    if (from === to)
+      throw new UnusableFact("question/pulls", `goes from "${from}" to itself`, "pulls between two different entries");
+    for (const id of [from, to])
+      if (!known.has(id)) throw new UnusableFact("question/pulls", `names no entry "${id}"`, "ids of the entries");
   }
   return known;
 }

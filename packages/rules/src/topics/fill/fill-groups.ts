@@ -5,6 +5,7 @@ import { sizeOf } from "../../core/conductor-size.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
 import type { Area, Length } from "../../core/quantity.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 
 /** Equal conductors, or equal cables, that fill space. */
 export type FillConductor =
@@ -32,13 +33,14 @@ export interface FillGroup {
   readonly tableFive?: { readonly size: string; readonly column: string };
 }
 
-/** The area of each group, read or worked out. @throws RangeError without any conductor. */
+/** The area of each group, read or worked out. @throws UnusableFact without any conductor. */
 export function fillGroups(
   sheet: CalculationSheet,
   conductors: readonly FillConductor[],
   edition: Edition,
 ): readonly FillGroup[] | CalculationFinding {
-  if (conductors.length === 0) throw new RangeError("question/conductors must name one conductor or more");
+  if (conductors.length === 0)
+    throw new UnusableFact("question/conductors", "must name one conductor or more", "a list of one kind or more");
   const groups: FillGroup[] = [];
   for (const [index, conductor] of conductors.entries()) {
     const group = fillGroup(sheet, conductor, `question/conductors/${String(index)}`, edition);

@@ -6,6 +6,7 @@ import { compareExact } from "../../core/exact.js";
 import type { Step } from "../../core/finding.js";
 import type { Length } from "../../core/quantity.js";
 import { cellInInterval, isRefused } from "../../core/table.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 import { type FillConductor, type FillGroup, fillGroups, totalArea, totalCount } from "./fill-groups.js";
 import { numberPermitted } from "./number-permitted.js";
 
@@ -195,7 +196,11 @@ function howMany(filling: Filling, tradeSize: Step): CalculationFinding {
   const { sheet, edition, question, groups } = filling;
   const [group, ...others] = groups;
   if (group === undefined || others.length > 0 || question.conductors[0]?.count !== 1)
-    throw new RangeError('question/conductors must be one kind with count 1 when "how-many" is asked');
+    throw new UnusableFact(
+      "question/conductors",
+      'must be one kind with count 1 when "how-many" is asked',
+      "a list of one kind with count 1",
+    );
   const { cite } = edition.tables.conduitFill;
   const number = filling.isNipple
     ? mostOf(filling, tradeSize, group, [1])

@@ -9,6 +9,7 @@ import { groundByDevice } from "../../core/equipment-ground.js";
 import type { Step } from "../../core/finding.js";
 import { areaText, groundingColumn, tradeSizeFor, writeArea } from "../../core/grounding-area.js";
 import { cellInInterval } from "../../core/table.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 import { type SupplyConductors, supplyArea } from "./supply-area.js";
 
 const NAME = "bonding-jumper";
@@ -161,7 +162,11 @@ function areaInOneRaceway(
   const raceways = sheet.count("raceways with a jumper each", racewaysBondedApart, path, "raceways");
   const sets = supply?.sets ?? 1;
   if (!(sets % racewaysBondedApart === 0))
-    throw new RangeError(`${path} must divide the ${String(sets)} sets of the supply evenly`);
+    throw new UnusableFact(
+      path,
+      `must divide the ${String(sets)} sets of the supply evenly`,
+      "a number that divides the sets evenly",
+    );
   return sheet.divide("supply area in one raceway", total, raceways, "kcmil", clauses.bondingJumperInRaceways);
 }
 
@@ -182,7 +187,7 @@ function shareBase(
       cite,
     );
   if (equivalentSupply.metal !== metal)
-    throw new RangeError("question/equivalentSupply/metal must be the metal of the jumper");
+    throw new UnusableFact("question/equivalentSupply/metal", "must be the metal of the jumper", metal);
   const total = supplyArea(sheet, equivalentSupply, "question/equivalentSupply", "equivalent supply", edition);
   return isClosed(total) ? total : areaInOneRaceway(sheet, { ...question, supply: equivalentSupply }, total, edition);
 }

@@ -10,6 +10,7 @@ import {
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
 import { cellAt, isRefused, type Table } from "../../core/table.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 
 /** What the conductors run in, as Chapter 9 Table 9 tells it apart; "PVC" stands for every raceway without metal. */
 export type ConduitMaterial = "PVC" | "aluminum" | "steel";
@@ -69,7 +70,8 @@ export function impedanceColumns(
       table.cite,
     );
   const powerFactor = sheet.positive("power factor", impedance.powerFactor, "question/impedance/powerFactor", "");
-  if (!(impedance.powerFactor <= 1)) throw new RangeError("question/impedance/powerFactor must not be above 1");
+  if (!(impedance.powerFactor <= 1))
+    throw new UnusableFact("question/impedance/powerFactor", "must not be above 1", "a number above 0, at most 1");
   const sine = sheet.approximately(
     "sine of the power factor angle",
     Math.sqrt(1 - impedance.powerFactor ** 2),
