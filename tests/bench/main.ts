@@ -1,11 +1,13 @@
-/** The benchmarks, one after another: npm run bench, or npm run bench -- check | engine | job. */
+/** The benchmarks, one after another: npm run bench, or npm run bench -- name, one or more of those below. */
 import { cpus } from "node:os";
 import { benchHttpCheck } from "./http-check.js";
 import { benchLargeJob } from "./large-job.js";
+import { benchRuleCost } from "./rule-cost.js";
 import { benchRulesEngine } from "./rules-engine.js";
 
-const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = {
+const BENCHMARKS: Readonly<Record<string, () => Promise<void> | void>> = {
   engine: benchRulesEngine,
+  rules: benchRuleCost,
   job: benchLargeJob,
   check: benchHttpCheck,
 };
