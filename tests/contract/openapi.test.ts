@@ -1,5 +1,5 @@
 import { larkfenJob, larkfenOpenJob } from "@landfast/data";
-import type { Job } from "@landfast/rules";
+import { CALCULATIONS, type Job } from "@landfast/rules";
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import ajvFormats from "ajv-formats";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
@@ -119,9 +119,15 @@ describe("the OpenAPI document", () => {
       "GET /problems",
       "GET /problems/{name}",
       "GET /readyz",
+      "GET /v1/calculations",
       "GET /v1/catalogue",
       "GET /v1/catalogue/connectors",
       "GET /v1/catalogue/connectors/{partNumber}",
+      "GET /v1/catalogues",
+      "GET /v1/catalogues/{id}",
+      "GET /v1/catalogues/{id}/versions/{version}",
+      "GET /v1/catalogues/{id}/versions/{version}/connectors",
+      "GET /v1/catalogues/{id}/versions/{version}/connectors/{partNumber}",
       "GET /v1/editions",
       "GET /v1/jobs",
       "GET /v1/jobs/{id}",
@@ -135,16 +141,21 @@ describe("the OpenAPI document", () => {
       "GET /v1/rules",
       "GET /v1/tables",
       "GET /v1/tables/{publication}/{name}",
+      "POST /v1/catalogues",
+      "POST /v1/catalogues/{id}/versions",
       "POST /v1/checks/compatibility",
       "POST /v1/jobs",
       "POST /v1/labour-tables",
       "POST /v1/price-lists",
+      ...Object.keys(CALCULATIONS).map((name) => `POST /v1/calculations/${name}`),
     ]);
   });
 
   it("holds an example for every body, and each is valid and accepted", async () => {
     const bodies = operations.filter(({ operation }) => operation.requestBody !== undefined);
     expect(bodies.length).toBeGreaterThan(0);
+    const made = await app.inject({ method: "POST", url: "/v1/catalogues", payload: { name: "for the examples" } });
+    const { id: catalogueId } = made.json<{ id: string }>();
     for (const { path, method, operation } of bodies) {
       const schema = operation.requestBody?.content["application/json"]?.schema as { $ref: string };
       const name = schema.$ref.slice(schema.$ref.lastIndexOf("/") + 1);
@@ -154,7 +165,7 @@ describe("the OpenAPI document", () => {
         expectValid(at("components", "schemas", name), example);
         const answer = await app.inject({
           method: method.toUpperCase() as "POST",
-          url: path,
+          url: path.replace("/catalogues/{id}", `/catalogues/${catalogueId}`),
           payload: example as object,
         });
         expect(answer.statusCode).toBeLessThan(300);
@@ -200,6 +211,7 @@ describe("the OpenAPI document", () => {
     it.each([
       ["/v1/catalogue", "/v1/catalogue"],
       ["/v1/rules", "/v1/rules"],
+      ["/v1/calculations", "/v1/calculations"],
       ["/v1/editions", "/v1/editions"],
       ["/v1/tables", "/v1/tables"],
       ["/v1/tables/{publication}/{name}", "/v1/tables/nfpa-70-2023/ampacity-raceway"],

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { buildApp, openStore, slicedRunner } from "@landfast/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openService, type Service } from "./open-service.js";
+import { ownCatalogue, workshopPart } from "./own-catalogue.js";
 import { workshopJob, workshopJoint } from "./workshop-job.js";
 
 type Asking = (service: { readonly app: Service }) => Promise<{ readonly statusCode: number; readonly body: string }>;
@@ -27,8 +28,14 @@ const RAISED: Readonly<Record<string, Asking>> = {
     return app.inject(`${String(posted.headers["location"])}/joints/none`);
   },
   CONNECTOR_NOT_FOUND: get("/v1/catalogue/connectors/none"),
+  CATALOGUE_NOT_FOUND: get("/v1/catalogues/none"),
+  CATALOGUE_VERSION_NOT_FOUND: async ({ app }) => {
+    const made = await app.inject({ method: "POST", url: "/v1/catalogues", payload: { name: "empty" } });
+    return app.inject(`${String(made.headers["location"])}/versions/1`);
+  },
   PRICE_LIST_NOT_FOUND: get("/v1/price-lists/none"),
   LABOUR_TABLE_NOT_FOUND: get("/v1/labour-tables/none"),
+  CALCULATION_NOT_FOUND: get("/v1/calculations/none"),
   TABLE_NOT_FOUND: get("/v1/tables/none/none"),
   PROBLEM_NOT_FOUND: get("/problems/none"),
   METHOD_NOT_ALLOWED: ({ app }) => app.inject({ method: "DELETE", url: "/v1/jobs" }),
@@ -37,6 +44,12 @@ const RAISED: Readonly<Record<string, Asking>> = {
   UNSUPPORTED_MEDIA_TYPE: post("x", "text/plain"),
   INCONSISTENT_REQUEST: post(workshopJob({ joints: [workshopJoint(), workshopJoint()] })),
   UNKNOWN_PART_NUMBER: post(workshopJob({ joints: [workshopJoint({ connector: { partNumber: "NONE" } })] })),
+  UNKNOWN_CATALOGUE: post(workshopJob({ catalogue: { id: "none", version: 1 } })),
+  NOT_IN_FORCE: async ({ app }) => {
+    const id = await ownCatalogue(app, [{ ...workshopPart(), supersededBy: "LKW-2" }]);
+    const joints = [workshopJoint({ connector: { partNumber: "LKW-1" } })];
+    return post(workshopJob({ catalogue: { id, version: 1 }, joints }))({ app });
+  },
   TOO_MANY_JOINTS: post(workshopJob({ joints: Array.from({ length: 10_001 }, () => workshopJoint()) })),
   INTERNAL: async () => {
     const { app, store } = await openService();

@@ -8,10 +8,12 @@ import { openapi } from "./plugins/openapi.js";
 import { problemAnswers, refuseOtherMethods } from "./plugins/problem-answers.js";
 import { BODY_MAX, strictBodies } from "./plugins/strict-bodies.js";
 import { LOCAL_TENANT, type Store } from "./repositories/open-store.js";
+import { calculationRoutes } from "./routes/calculations.js";
 import { catalogueRoutes } from "./routes/catalogue.js";
 import { checkRoutes } from "./routes/checks.js";
 import { jobRoutes } from "./routes/jobs.js";
 import { labourTableRoutes } from "./routes/labour-tables.js";
+import { ownCatalogueRoutes } from "./routes/own-catalogues.js";
 import { priceListRoutes } from "./routes/price-lists.js";
 import { registerRoutes } from "./routes/register.js";
 import { serviceRoutes } from "./routes/service.js";
@@ -20,6 +22,7 @@ import { catalogueService } from "./services/catalogue.js";
 import type { JobRunner } from "./services/job-runner.js";
 import { jobService } from "./services/jobs.js";
 import { labourTableService } from "./services/labour-tables.js";
+import { ownCatalogueService } from "./services/own-catalogues.js";
 import { priceListService } from "./services/price-lists.js";
 
 export type { CatalogueRepository, StoredCatalogue } from "./repositories/catalogue-repository.js";
@@ -54,9 +57,10 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
     },
   });
   const catalogue = catalogueService(store.catalogues, LOCAL_TENANT);
-  const jobs = jobService({ jobs: store.jobs, catalogue, runner, tenantId: LOCAL_TENANT, now, newId });
 
   const made = { tenantId: LOCAL_TENANT, now, newId };
+  const ownCatalogues = ownCatalogueService({ ownCatalogues: store.ownCatalogues, ...made });
+  const jobs = jobService({ jobs: store.jobs, catalogue, ownCatalogues, runner, ...made });
   const priceLists = priceListService({ priceLists: store.priceLists, ...made });
   const labourTables = labourTableService({ labourTables: store.labourTables, ...made });
 
@@ -82,7 +86,9 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
   });
   jobRoutes(app, jobs);
   checkRoutes(app, catalogue);
+  calculationRoutes(app);
   catalogueRoutes(app, catalogue);
+  ownCatalogueRoutes(app, ownCatalogues);
   priceListRoutes(app, priceLists);
   labourTableRoutes(app, labourTables);
   registerRoutes(app);

@@ -24,7 +24,9 @@ export async function openapi(app: FastifyInstance, version: string): Promise<vo
       tags: [
         { name: "jobs", description: "jobs and their connector schedules" },
         { name: "checks", description: "questions that store nothing" },
-        { name: "catalogue", description: "the connectors that are to be had" },
+        { name: "calculations", description: "one number of the trade with its derivation; nothing is stored" },
+        { name: "catalogue", description: "the connectors that the service was started with" },
+        { name: "catalogues", description: "catalogues of your own: versions, imports, exports" },
         { name: "prices and labor", description: "your own prices and labor units; none is built in" },
         { name: "register", description: "rules, published tables and editions" },
         { name: "service", description: "the service itself" },

@@ -48,6 +48,16 @@ export const PROBLEMS = {
     title: "The catalogue has no such connector",
     meaning: "No connector of the catalogue has this part number. GET /v1/catalogue/connectors lists them.",
   },
+  CATALOGUE_NOT_FOUND: {
+    status: 404,
+    title: "There is no such catalogue",
+    meaning: "No catalogue of yours with this id is stored. GET /v1/catalogues lists those that are.",
+  },
+  CATALOGUE_VERSION_NOT_FOUND: {
+    status: 404,
+    title: "The catalogue has no such version",
+    meaning: "The catalogue has no version of this number. GET /v1/catalogues/{id} lists its versions.",
+  },
   PRICE_LIST_NOT_FOUND: {
     status: 404,
     title: "There is no such price list",
@@ -57,6 +67,11 @@ export const PROBLEMS = {
     status: 404,
     title: "There is no such labor table",
     meaning: "No labor table with this id is stored. GET /v1/labour-tables lists those that are.",
+  },
+  CALCULATION_NOT_FOUND: {
+    status: 404,
+    title: "There is no such calculation",
+    meaning: "No calculation has this name. GET /v1/calculations lists them.",
   },
   TABLE_NOT_FOUND: {
     status: 404,
@@ -99,6 +114,18 @@ export const PROBLEMS = {
     title: "The catalogue has no such part",
     meaning:
       "A joint names a part number that the catalogue does not hold. Correct it, describe the connector in full, or leave it out to have one chosen.",
+  },
+  UNKNOWN_CATALOGUE: {
+    status: 422,
+    title: "There is no such catalogue to work with",
+    meaning:
+      "The request names a catalogue or a version that is not stored. Name one that GET /v1/catalogues lists, or leave it out to use the catalogue that the service was started with.",
+  },
+  NOT_IN_FORCE: {
+    status: 422,
+    title: "The catalogue or the part is not in force",
+    meaning:
+      "A version of a catalogue or a part named in the request is not in force on the day in question: it begins later, has ended, or is superseded. Name its successor, another version, or another day.",
   },
   TOO_MANY_JOINTS: {
     status: 422,

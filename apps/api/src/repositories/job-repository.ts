@@ -35,7 +35,14 @@ export interface JobHead {
   readonly createdAt: string;
   readonly basis: Basis;
   readonly rulesVersion: string;
-  readonly catalogue: { readonly id: string; readonly name: string; readonly revision: string };
+  readonly catalogue: {
+    readonly id: string;
+    readonly name: string;
+    /** Of a catalogue of the user's own: its version. */
+    readonly revision: string;
+    /** The day on which its parts had to be in force; absent where the catalogue has no days. */
+    readonly on?: string;
+  };
   readonly counts: ConnectorSchedule["counts"];
   /** "sha256:" and the digest of the schedule's text. */
   readonly resultHash: string;
@@ -46,6 +53,8 @@ export interface JobRecord {
   readonly head: JobHead;
   /** JSON text of the job as posted. */
   readonly posted: string;
+  /** The id under which the store keeps the revision of the catalogue. */
+  readonly catalogueRecordId: string;
   /** JSON text of the schedule without its rows. */
   readonly summary: string;
   readonly joints: readonly JointRecord[];

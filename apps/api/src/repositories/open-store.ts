@@ -4,16 +4,19 @@ import { tenants } from "../db/schema.js";
 import type { CatalogueRepository } from "./catalogue-repository.js";
 import type { JobRepository } from "./job-repository.js";
 import type { LabourTableRepository } from "./labour-table-repository.js";
+import type { OwnCatalogueRepository } from "./own-catalogue-repository.js";
 import type { PriceListRepository } from "./price-list-repository.js";
 import { sqliteCatalogueRepository } from "./sqlite-catalogue-repository.js";
 import { sqliteJobRepository } from "./sqlite-job-repository.js";
 import { sqliteLabourTableRepository } from "./sqlite-labour-table-repository.js";
+import { discardUnpublished, sqliteOwnCatalogueRepository } from "./sqlite-own-catalogue-repository.js";
 import { sqlitePriceListRepository } from "./sqlite-price-list-repository.js";
 
 /** Everything that is kept, behind contracts that a database of another kind can meet as well. */
 export interface Store {
   readonly catalogues: CatalogueRepository;
   readonly jobs: JobRepository;
+  readonly ownCatalogues: OwnCatalogueRepository;
   readonly priceLists: PriceListRepository;
   readonly labourTables: LabourTableRepository;
   /** Rejects when the store cannot be read. */
@@ -31,10 +34,12 @@ export const LOCAL_TENANT = "local";
 export function openStore(file: string): Store {
   const database = openDatabase(file);
   database.orm.insert(tenants).values({ id: LOCAL_TENANT, name: "local" }).onConflictDoNothing().run();
+  discardUnpublished(database);
   const ping = database.connection.prepare("select 1");
   return {
     catalogues: sqliteCatalogueRepository(database),
     jobs: sqliteJobRepository(database),
+    ownCatalogues: sqliteOwnCatalogueRepository(database),
     priceLists: sqlitePriceListRepository(database),
     labourTables: sqliteLabourTableRepository(database),
     async ping() {

@@ -35,7 +35,8 @@ export function sqliteJobRepository({ orm, connection }: Database): JobRepositor
         posted: job.posted,
         basis: JSON.stringify(head.basis),
         rulesVersion: head.rulesVersion,
-        catalogueId: head.catalogue.id,
+        catalogueId: job.catalogueRecordId,
+        catalogueOn: head.catalogue.on ?? null,
         summary: job.summary,
         counts: JSON.stringify(head.counts),
         resultHash: head.resultHash,
@@ -68,6 +69,8 @@ export function sqliteJobRepository({ orm, connection }: Database): JobRepositor
     basis: jobRevisions.basis,
     rulesVersion: jobRevisions.rulesVersion,
     catalogueId: catalogues.id,
+    ownCatalogueId: catalogues.ownCatalogueId,
+    catalogueOn: jobRevisions.catalogueOn,
     catalogueName: catalogues.name,
     catalogueRevision: catalogues.revision,
     counts: jobRevisions.counts,
@@ -161,6 +164,8 @@ function headOf(row: {
   readonly basis: string;
   readonly rulesVersion: string;
   readonly catalogueId: string;
+  readonly ownCatalogueId: string | null;
+  readonly catalogueOn: string | null;
   readonly catalogueName: string;
   readonly catalogueRevision: string;
   readonly counts: string;
@@ -173,7 +178,12 @@ function headOf(row: {
     createdAt: row.createdAt,
     basis: JSON.parse(row.basis) as Basis,
     rulesVersion: row.rulesVersion,
-    catalogue: { id: row.catalogueId, name: row.catalogueName, revision: row.catalogueRevision },
+    catalogue: {
+      id: row.ownCatalogueId ?? row.catalogueId,
+      name: row.catalogueName,
+      revision: row.catalogueRevision,
+      ...(row.catalogueOn === null ? {} : { on: row.catalogueOn }),
+    },
     counts: JSON.parse(row.counts) as ConnectorSchedule["counts"],
     resultHash: row.resultHash,
   };

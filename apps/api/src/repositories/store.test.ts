@@ -35,6 +35,7 @@ function job(id: string, marks: readonly string[] = ["A", "B"]): JobRecord {
       resultHash: "sha256:0",
     },
     posted: '{"posted":true}',
+    catalogueRecordId: "cat-1",
     summary: '{"job":"x"}',
     joints: marks.map((mark, index) => ({
       mark,

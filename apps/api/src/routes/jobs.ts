@@ -1,4 +1,3 @@
-import type { Job } from "@landfast/rules";
 import { Type } from "@sinclair/typebox";
 import type { FastifyInstance } from "fastify";
 import { Job as JobSchema } from "../schemas/job.js";
@@ -8,7 +7,7 @@ import { ref } from "../schemas/ref.js";
 import { ConnectorSchedule, JobPage, ScheduledJob, StoredJob, StoredJoint } from "../schemas/schedule.js";
 import { strict } from "../schemas/strict.js";
 import { cursorPlace } from "../services/cursor-place.js";
-import type { JobService } from "../services/jobs.js";
+import type { JobService, PostedJob } from "../services/jobs.js";
 import { formOf, SCHEDULE_FORMS, scheduleDocument } from "../services/schedule-documents.js";
 
 const JSON_TYPE = "application/json; charset=utf-8";
@@ -17,7 +16,7 @@ const jobId = strict({ id: Type.String({ minLength: 1, maxLength: 64, descriptio
 
 /** Jobs: posted, listed, and read back as they were stored. */
 export function jobRoutes(app: FastifyInstance, jobs: JobService): void {
-  app.post<{ Body: Job }>(
+  app.post<{ Body: PostedJob }>(
     "/v1/jobs",
     {
       schema: {

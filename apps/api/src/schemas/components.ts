@@ -1,5 +1,6 @@
 import type { TSchema } from "@sinclair/typebox";
 import { Basis } from "./basis.js";
+import { CALCULATION_SCHEMAS } from "./calculations/calculations.js";
 import { Citation } from "./citation.js";
 import { ConductorGroup } from "./conductor.js";
 import { CONNECTOR_SCHEMAS } from "./connector.js";
@@ -7,6 +8,7 @@ import { FINDING_SCHEMAS } from "./finding.js";
 import { JOB_SCHEMAS } from "./job.js";
 import { JOINT_SCHEMAS } from "./joint.js";
 import { LABOUR_TABLE_SCHEMAS } from "./labour-table.js";
+import { OWN_CATALOGUE_SCHEMAS } from "./own-catalogue.js";
 import { PRICE_LIST_SCHEMAS } from "./price-list.js";
 import { PROBLEM_SCHEMAS } from "./problem.js";
 import { Area, Length, Temperature, Torque } from "./quantity.js";
@@ -23,9 +25,11 @@ export const COMPONENTS: readonly TSchema[] = [
   Temperature,
   ConductorGroup,
   ...CONNECTOR_SCHEMAS,
+  ...OWN_CATALOGUE_SCHEMAS,
   ...JOINT_SCHEMAS,
   ...JOB_SCHEMAS,
   ...FINDING_SCHEMAS,
+  ...CALCULATION_SCHEMAS,
   ...SCHEDULE_SCHEMAS,
   ...REGISTER_SCHEMAS,
   ...PRICE_LIST_SCHEMAS,

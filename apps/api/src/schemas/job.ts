@@ -1,6 +1,7 @@
 import { Type } from "@sinclair/typebox";
 import { Basis } from "./basis.js";
 import { Joint } from "./joint.js";
+import { CatalogueChoice } from "./own-catalogue.js";
 import { ref } from "./ref.js";
 import { strict } from "./strict.js";
 import { text } from "./text.js";
@@ -54,6 +55,7 @@ export const Job = strict(
   {
     name: text(200, "the job's name"),
     basis: ref(Basis),
+    catalogue: Type.Optional(ref(CatalogueChoice)),
     joints: Type.Array(ref(Joint), {
       minItems: 1,
       maxItems: JOINTS_MAX,

@@ -8,9 +8,9 @@ import { strict } from "./strict.js";
 import { label, text } from "./text.js";
 
 /** How many part numbers one price list may have. */
-const PRICE_LINES_MAX = 20_000;
+export const PRICE_LINES_MAX = 20_000;
 
-const PriceLine = strict(
+export const PriceLine = strict(
   {
     partNumber: label(64, "the part number"),
     unit: enumOf(PRICE_UNITS, "how many parts a printed price is for"),

@@ -138,7 +138,12 @@ const JobHead = strict(
     createdAt: Type.String({ format: "date-time" }),
     basis: ref(Basis),
     rulesVersion: Type.String(),
-    catalogue: strict({ id: Type.String(), name: Type.String(), revision: Type.String() }),
+    catalogue: strict({
+      id: Type.String(),
+      name: Type.String(),
+      revision: Type.String({ description: "of a catalogue of your own: its version" }),
+      on: Type.Optional(Type.String({ description: "the day on which its parts had to be in force" })),
+    }),
     counts: ref(Counts),
     resultHash: Type.String({
       description: "sha256 of the schedule exactly as GET /v1/jobs/{id}/schedule sends it",

@@ -8,8 +8,17 @@ export interface Catalogue {
   readonly name: string;
   readonly revision: string;
   readonly loadedAt: string;
+  /** The parts in force. */
   readonly items: readonly CatalogueItem[];
   readonly byPartNumber: ReadonlyMap<string, CatalogueItem>;
+  /** The id under which the store keeps this very revision. */
+  readonly recordId: string;
+  /** The day on which parts had to be in force, "2026-03-31"; null where the catalogue has no days. */
+  readonly on: string | null;
+  /** Parts that it holds and that are not to be used on that day, and why. */
+  readonly outOfForce: ReadonlyMap<string, string>;
+  /** The address that lists its connectors. */
+  readonly listedAt: string;
 }
 
 /** What a catalogue is known by, and how many connectors of each family it holds. */
@@ -86,10 +95,18 @@ export function catalogueService(repository: CatalogueRepository, tenantId: stri
 }
 
 function opened(stored: StoredCatalogue): Catalogue {
-  return { ...stored, byPartNumber: new Map(stored.items.map((item) => [item.partNumber, item])) };
+  return {
+    ...stored,
+    byPartNumber: new Map(stored.items.map((item) => [item.partNumber, item])),
+    recordId: stored.id,
+    on: null,
+    outOfForce: new Map(),
+    listedAt: "/v1/catalogue/connectors",
+  };
 }
 
-function countFamilies(items: readonly CatalogueItem[]): CatalogueSummary["families"] {
+/** How many of each family there are, by the family's name. */
+export function countFamilies(items: readonly Pick<CatalogueItem, "family">[]): CatalogueSummary["families"] {
   const counts = new Map<ConnectorFamily, number>();
   for (const { family } of items) counts.set(family, (counts.get(family) ?? 0) + 1);
   return [...counts]

@@ -5,6 +5,7 @@ import type { Catalogue, CatalogueService } from "./catalogue.js";
 import { evaluateInSteps, rowText, scheduleText } from "./job-evaluation.js";
 import type { JobRunner } from "./job-runner.js";
 import { basisFaults, jointFaults } from "./joint-consistency.js";
+import type { CatalogueChoice, OwnCatalogueService } from "./own-catalogues.js";
 import { type UnknownPart, unknownPart } from "./unknown-part.js";
 
 /** Faults gathered before a job is refused; more would not be read. */
@@ -24,13 +25,20 @@ export interface JointText {
   readonly finding: string | null;
 }
 
+/** A job as posted. */
+export interface PostedJob extends Job {
+  /** A version of a catalogue of the user's own; absent: the catalogue that the service was started with. */
+  readonly catalogue?: CatalogueChoice;
+}
+
 export interface JobService {
   /**
    * Works out the schedule of a job and stores both. Once this resolves the job is on the disk, whole.
    * @param posted the job as JSON text, as it came.
-   * @throws Problem when the job's facts contradict each other or it names an unknown part; nothing is stored then.
+   * @throws Problem when the job's facts contradict each other, or it names an unknown part or catalogue; nothing is
+   *   stored then.
    */
-  add(job: Job, posted: string): Promise<ScheduledJobText>;
+  add(job: PostedJob, posted: string): Promise<ScheduledJobText>;
   list(limit: number, before: number | null): Promise<JobPage>;
   /** @throws Problem JOB_NOT_FOUND. */
   get(id: string): Promise<{ readonly job: JobHead; readonly posted: string }>;
@@ -44,6 +52,7 @@ export interface JobService {
 export interface JobServiceParts {
   readonly jobs: JobRepository;
   readonly catalogue: CatalogueService;
+  readonly ownCatalogues: Pick<OwnCatalogueService, "catalogueFor">;
   readonly runner: JobRunner;
   readonly tenantId: string;
   /** RFC 3339, UTC. */
@@ -51,10 +60,20 @@ export interface JobServiceParts {
   readonly newId: () => string;
 }
 
-export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: JobServiceParts): JobService {
+export function jobService({
+  jobs,
+  catalogue,
+  ownCatalogues,
+  runner,
+  tenantId,
+  now,
+  newId,
+}: JobServiceParts): JobService {
   return {
     async add(job, posted) {
-      const inUse = await catalogue.current();
+      const inUse = await (job.catalogue === undefined
+        ? catalogue.current()
+        : ownCatalogues.catalogueFor(job.catalogue));
       refuseContradictions(job);
       refuseUnknownParts(job, inUse);
       const evaluated = await runner.run(job.joints.length, () => evaluateInSteps(job, inUse.items));
@@ -65,11 +84,16 @@ export function jobService({ jobs, catalogue, runner, tenantId, now, newId }: Jo
         createdAt: now(),
         basis: job.basis,
         rulesVersion: evaluated.rulesVersion,
-        catalogue: { id: inUse.id, name: inUse.name, revision: inUse.revision },
+        catalogue: {
+          id: inUse.id,
+          name: inUse.name,
+          revision: inUse.revision,
+          ...(inUse.on === null ? {} : { on: inUse.on }),
+        },
         counts: evaluated.counts,
         resultHash: evaluated.resultHash,
       };
-      await jobs.add(tenantId, { ...evaluated, head, posted });
+      await jobs.add(tenantId, { ...evaluated, head, posted, catalogueRecordId: inUse.recordId });
       return { job: head, schedule: evaluated.schedule };
     },
     list(limit, before) {

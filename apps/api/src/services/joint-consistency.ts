@@ -40,6 +40,7 @@ export function jointFaults(joint: Joint, pointer: string): readonly Fault[] {
       detail: "the joint is made in its equipment's own terminal, which is not described",
       accepted: "the terminal's description, or another connector",
     });
+  groundingFaults(joint, pointerTo(pointer, "grounding"), faults);
   const stud = joint.equipment?.stud;
   if (stud !== undefined && stud.holes > 1 && stud.spacing === undefined)
     faults.push(spacingMissing(pointerTo(pointer, "equipment", "stud", "spacing")));
@@ -85,7 +86,25 @@ function circuitFaults(circuit: Circuit, pointer: string, faults: Fault[]): void
     });
 }
 
-function connectorFaults(connector: Connector, pointer: string, faults: Fault[]): void {
+function groundingFaults({ role, grounding }: Joint, pointer: string, faults: Fault[]): void {
+  if (grounding?.bonding !== undefined && role !== "bonding")
+    faults.push({
+      pointer: pointerTo(pointer, "bonding"),
+      detail: `what is bonded is said of a joint whose role is ${role}`,
+      accepted: 'bonding beside "role": "bonding" only',
+    });
+  const raceways = grounding?.racewaysBondedApart;
+  const sets = grounding?.service?.sets;
+  if (raceways !== undefined && sets !== undefined && sets % raceways !== 0)
+    faults.push({
+      pointer: pointerTo(pointer, "racewaysBondedApart"),
+      detail: `${String(sets)} sets do not divide evenly among ${String(raceways)} raceways`,
+      accepted: "a number that divides the sets evenly",
+    });
+}
+
+/** What in a connector cannot be true together; its faults are added to `faults`. */
+export function connectorFaults(connector: Connector, pointer: string, faults: Fault[]): void {
   const screws = new Set<string>();
   connector.screws.forEach(({ id }, index) => {
     if (screws.has(id)) faults.push(twice(pointerTo(pointer, "screws", index, "id"), id));
