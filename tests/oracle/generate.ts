@@ -4,6 +4,7 @@
  */
 import {
   type Basis,
+  BONDINGS,
   CONDUCTOR_METALS,
   CONDUCTOR_ROLES,
   ELECTRODES,
@@ -328,6 +329,14 @@ const GROUNDING: readonly Change[] = [
   ({ joint }, dice) => {
     if (joint.grounding?.service !== undefined)
       joint.grounding.service.size = moved(joint.grounding.service.size, step(dice));
+  },
+  ({ joint }, dice) => {
+    if (joint.grounding === undefined) return;
+    if (dice.percent(40)) delete joint.grounding.bonding;
+    else if (joint.role === "bonding") joint.grounding.bonding = dice.pick(BONDINGS);
+  },
+  ({ joint }) => {
+    delete joint.grounding?.equivalentService;
   },
   ({ joint }, dice) => {
     if (joint.upsizing === undefined) return;

@@ -8,7 +8,7 @@ import { ampacity } from "./clauses/ampacity.js";
 import { conductorsPerOpening, panelNeutral } from "./clauses/conductors-per-opening.js";
 import { deviceLoad } from "./clauses/device-load.js";
 import { electrodeAluminum, electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
-import { electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
+import { bondingJumper, electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
 import { joining } from "./clauses/joining.js";
 import { reuse, toolAndDie, voltage } from "./clauses/marked-limits.js";
 import { metalMark, touchingMetals } from "./clauses/metals.js";
@@ -37,6 +37,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   parallel,
   equipmentGround,
   electrodeConductor,
+  bondingJumper,
   electrodeConnection,
   electrodeSplice,
   electrodeAluminum,

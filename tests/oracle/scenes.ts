@@ -787,6 +787,29 @@ const ground: Scene = (dice) => {
   });
 };
 
+type Grounding = NonNullable<OpenJoint["grounding"]>;
+
+/** What a jumper to this electrode bonds, with the conductors that its share is taken of where they are asked for. */
+function bondingFor(dice: Dice, kind: Electrode, service: NonNullable<Grounding["service"]>): Partial<Grounding> {
+  const bonding = dice.weighted<NonNullable<Grounding["bonding"]>>(
+    [35, kind === "building-steel" ? "structural-metal" : "water-pipe"],
+    [20, "electrode-system"],
+    [10, "main"],
+    [10, "system"],
+    [15, "supply-side"],
+    [10, "by-design"],
+  );
+  const equivalentService =
+    service.metal === "copper"
+      ? { size: sizeAt(indexOf(service.size) + 2), metal: "aluminum" as const, sets: service.sets }
+      : { size: sizeAt(indexOf(service.size) - 2), metal: "copper" as const, sets: service.sets };
+  return {
+    bonding,
+    ...(dice.percent(80) ? { equivalentService } : {}),
+    ...(dice.percent(30) ? { racewaysBondedApart: service.sets } : {}),
+  };
+}
+
 /** Electrode conductors and bonding jumpers, ended and spliced. */
 const electrode: Scene = (dice) => {
   const bonding = dice.percent(25);
@@ -828,7 +851,12 @@ const electrode: Scene = (dice) => {
       function: spliced ? "splice" : "termination",
       role: bonding ? "bonding" : "electrode-conductor",
       conductors: [group(dice, metal, size, { insulation: "bare", count: spliced ? 2 : 1 })],
-      grounding: { electrode: kind, service, soleConnection: sole },
+      grounding: {
+        electrode: kind,
+        service,
+        soleConnection: sole,
+        ...(bonding ? bondingFor(dice, kind, service) : {}),
+      },
       equipment: { tag: "EL-1", kind: spliced ? "box" : "electrode" },
     },
     location,
@@ -944,6 +972,21 @@ const groundJoin: Scene = (dice) => {
       service: { size: dice.pick(["3 AWG", "2/0 AWG", "350 kcmil", "600 kcmil"]), metal: "copper", sets: 1 },
       soleConnection: dice.percent(30),
     };
+  else {
+    const device = dice.percent(50);
+    joint.grounding = device
+      ? { bonding: dice.pick(["load-side", "other-pipe"]) }
+      : {
+          bonding: dice.weighted<NonNullable<Grounding["bonding"]>>([75, "supply-side"], [25, "by-design"]),
+          service: { size: dice.pick(["2/0 AWG", "500 kcmil", "900 kcmil"]), metal: "copper", sets: dice.pick([1, 2]) },
+        };
+    if (device)
+      joint.circuit = {
+        voltageV: 480,
+        sets: 1,
+        protection: { kind: "device", ratingA: dice.pick([400, 600, 800, 801, 1000]) },
+      };
+  }
   const construction = dice.weighted<Construction>(
     [45, "compression"],
     [30, "split-bolt"],

@@ -197,7 +197,10 @@ const electrode: Ways = (question) => {
 
 const sole: Ways = (question) => {
   const { joint } = question;
-  if (joint.role !== "electrode-conductor" || joint.grounding?.soleConnection !== undefined) return [question];
+  const sized =
+    joint.role === "electrode-conductor" ||
+    (joint.role === "bonding" && joint.grounding?.bonding === "electrode-system");
+  if (!sized || joint.grounding?.soleConnection !== undefined) return [question];
   return [true, false].map((soleConnection) =>
     withJoint(question, { grounding: { ...joint.grounding, soleConnection } }),
   );

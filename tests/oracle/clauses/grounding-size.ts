@@ -21,6 +21,19 @@ const EQUIPMENT_GROUND = steps("equipment-ground", 1);
 const COPPER_SERVICE = steps("electrode-conductor-copper-service", 1000);
 const ALUMINUM_SERVICE = steps("electrode-conductor-aluminum-service", 1000);
 
+/** Rows of 250.102(C)(1); NaN where the share of 12.5 % takes over. */
+const COPPER_SUPPLY = jumperSteps("bonding-jumper-copper-supply");
+const ALUMINUM_SUPPLY = jumperSteps("bonding-jumper-aluminum-supply");
+
+function jumperSteps(table: string): readonly Step[] {
+  const area = (printed: string): number => (printed.endsWith("%") ? Number.NaN : (cmilOf(printed) ?? Number.NaN));
+  return tableRows("nfpa70", "2023", table).map((row) => ({
+    upTo: cell(row, "upTo") === "" ? Number.POSITIVE_INFINITY : Math.round(Number(cell(row, "upTo")) * 1000),
+    copper: area(cell(row, "copper")),
+    aluminum: area(cell(row, "aluminum")),
+  }));
+}
+
 const columnFor = (group: Pick<ConductorGroup, "metal">): "copper" | "aluminum" =>
   group.metal === "copper" ? "copper" : "aluminum";
 
@@ -29,7 +42,9 @@ const columnFor = (group: Pick<ConductorGroup, "metal">): "copper" | "aluminum" 
  * phases are; (F) full size in each raceway of parallel sets. (G): a tap's ground follows the feeder's device.
  */
 export function equipmentGround({ joint }: Case): Objection[] {
-  if (joint.role !== "equipment-ground") return [];
+  // 250.102(D), 250.104(B): behind a device, and to pipes other than water pipes, a jumper is sized the same way.
+  const bonding = joint.role === "bonding" ? joint.grounding?.bonding : undefined;
+  if (joint.role !== "equipment-ground" && bonding !== "load-side" && bonding !== "other-pipe") return [];
   const clause = "250.122";
   const protection = joint.circuit?.protection;
   if (protection?.kind !== "device" && protection?.kind !== "feeder-tap")
@@ -71,7 +86,9 @@ const ROD_PIPE_PLATE: readonly string[] = ["copper-bonded-rod", "galvanized-rod"
  * need not exceed 6 AWG copper or 4 AWG aluminum (A), one that serves a concrete-encased electrode alone 4 AWG copper (B).
  */
 export function electrodeConductor({ joint }: Case): Objection[] {
-  if (joint.role !== "electrode-conductor") return [];
+  // 250.53(C): jumpers between the electrodes of one system are sized by 250.66 too.
+  const between = joint.role === "bonding" && joint.grounding?.bonding === "electrode-system";
+  if (joint.role !== "electrode-conductor" && !between) return [];
   const clause = "250.66";
   const { electrode, service, soleConnection } = joint.grounding ?? {};
   const table = service === undefined ? null : service.metal === "copper" ? COPPER_SERVICE : ALUMINUM_SERVICE;
@@ -97,5 +114,42 @@ export function electrodeConductor({ joint }: Case): Objection[] {
     // 250.66(C): the conductor to a ring need not be larger than the ring, whose size is not among the facts.
     if (electrode === "ground-ring" && soleConnection === true) return [ask(clause, "size of the ring")];
     return [reject(clause, `${group.size} for the service`)];
+  });
+}
+
+/**
+ * 250.102(C), 250.28(D), 250.30(A)(1): main, system and supply-side jumpers by the area of the supply, all sets together, or
+ * of the sets in one raceway where each has a jumper; beyond the table an eighth of the area of conductors of the jumper's
+ * own metal. 250.104(A)(1), (C): the same for water pipes and structural metal, from 2020 on no larger than 3/0 AWG copper
+ * or 250 kcmil aluminum.
+ */
+export function bondingJumper({ joint, basis }: Case): Objection[] {
+  if (joint.role !== "bonding") return [];
+  const { bonding, service, equivalentService, racewaysBondedApart } = joint.grounding ?? {};
+  if (bonding === undefined) return [ask("250.102", "what is bonded")];
+  const pipe = bonding === "water-pipe" || bonding === "structural-metal";
+  if (!pipe && bonding !== "main" && bonding !== "system" && bonding !== "supply-side") return [];
+  const clause = pipe ? "250.104" : "250.102";
+  const raceways = bonding === "supply-side" ? (racewaysBondedApart ?? 1) : 1;
+  return joint.conductors.flatMap((group) => {
+    const own = cmilOf(group.size);
+    if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
+    const column = columnFor(group);
+    const limit = pipe && basis.edition !== "2017" ? (column === "copper" ? 167_800 : 250_000) : Infinity;
+    if (own >= limit) return [];
+    // No supply asks for less than the first row.
+    if (own < (COPPER_SUPPLY[0]?.[column] ?? 0)) return [reject(clause, `${group.size} is below every row`)];
+    if (service === undefined) return [ask(clause, "the supply conductors")];
+    const supply = cmilOf(service.size);
+    if (supply === null) return [ask(clause, `${service.size} is no gauge size`)];
+    if (service.sets % raceways !== 0) return [ask(clause, "sets in one raceway")];
+    const rows = service.metal === "copper" ? COPPER_SUPPLY : ALUMINUM_SUPPLY;
+    const needed = rows.find(({ upTo }) => supply * service.sets <= upTo * raceways)?.[column] ?? Number.NaN;
+    if (!Number.isNaN(needed)) return own >= needed ? [] : [reject(clause, `${group.size} for the supply`)];
+    const base = service.metal === group.metal ? service : equivalentService;
+    const each = base?.metal === group.metal ? cmilOf(base.size) : null;
+    if (base === undefined || each === null || base.sets % raceways !== 0)
+      return [ask(clause, "conductors of the jumper's metal that carry as much as the supply")];
+    return own * 8 * raceways >= each * base.sets ? [] : [reject(clause, `${group.size} is less than 12.5 %`)];
   });
 }

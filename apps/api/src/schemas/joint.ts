@@ -1,4 +1,5 @@
 import {
+  BONDINGS,
   CONDUCTOR_METALS,
   CONDUCTOR_ROLES,
   ELECTRODES,
@@ -30,6 +31,7 @@ const sets = Type.Integer({
   description: "conductors in parallel: a whole number from 1 to 100",
 });
 const SizeAndMetal = strict({ size: Size, metal: enumOf(CONDUCTOR_METALS) });
+const ServiceConductors = strict({ size: Size, metal: enumOf(CONDUCTOR_METALS), sets });
 
 const protection = (kind: string, fields: TProperties = {}) => strict({ kind: enumOf([kind]), ...fields });
 
@@ -143,7 +145,16 @@ export const Joint = strict(
     grounding: Type.Optional(
       strict({
         electrode: Type.Optional(enumOf(ELECTRODES)),
-        service: Type.Optional(strict({ size: Size, metal: enumOf(CONDUCTOR_METALS), sets })),
+        service: Type.Optional(ServiceConductors),
+        bonding: Type.Optional(enumOf(BONDINGS)),
+        equivalentService: Type.Optional(ServiceConductors),
+        racewaysBondedApart: Type.Optional(
+          Type.Integer({
+            minimum: 1,
+            maximum: 100,
+            description: "raceways with a jumper each: a whole number from 1 to 100",
+          }),
+        ),
         soleConnection: Type.Optional(Type.Boolean()),
       }),
     ),

@@ -149,6 +149,12 @@ export interface EditionClauses {
   readonly secondaryTo25ft: Citation;
   readonly bondingJumperInRaceways: Citation;
   readonly equipmentBondingJumper: Citation;
+  readonly mainBondingJumper: Citation;
+  readonly systemBondingJumper: Citation;
+  readonly electrodeBonding: Citation;
+  readonly waterPipeBonding: Citation;
+  readonly otherPipeBonding: Citation;
+  readonly structuralMetalBonding: Citation;
   readonly electrodeConductorToRing: Citation;
   readonly dwellingService: Citation;
 }
@@ -196,4 +202,6 @@ export interface Edition {
   readonly copperCladUnlikeCopper: boolean;
   readonly boxFill: BoxFillCounting;
   readonly dwellingService: DwellingServiceSizing;
+  /** Jumpers to water pipes and structural metal need not be larger than these sizes; null where no limit is given. */
+  readonly pipeBondingCap: { readonly copper: string; readonly aluminum: string } | null;
 }

@@ -58,15 +58,43 @@ export interface Upsizing {
   readonly installed: { readonly size: string; readonly metal: "copper" | "aluminum" | "copper-clad-aluminum" };
 }
 
+/**
+ * What a bonding jumper bonds, which decides by what it is sized. "load-side": equipment behind an overcurrent device.
+ * "by-design": a bond to which no clause gives a size, such as a grid in earth.
+ */
+export const BONDINGS = [
+  "main",
+  "system",
+  "supply-side",
+  "load-side",
+  "electrode-system",
+  "water-pipe",
+  "other-pipe",
+  "structural-metal",
+  "by-design",
+] as const;
+export type Bonding = (typeof BONDINGS)[number];
+
+/** Ungrounded conductors of a service or of a transformer's secondary: the largest of one set, and the sets. */
+export interface ServiceConductors {
+  readonly size: string;
+  readonly metal: "copper" | "aluminum" | "copper-clad-aluminum";
+  readonly sets: number;
+}
+
 /** What a grounding electrode conductor or bonding jumper serves. */
 export interface Grounding {
   readonly electrode?: Electrode;
-  /** Largest ungrounded service conductor, per set, and the number of sets. */
-  readonly service?: {
-    readonly size: string;
-    readonly metal: "copper" | "aluminum" | "copper-clad-aluminum";
-    readonly sets: number;
-  };
+  readonly service?: ServiceConductors;
+  /** Only with role "bonding". */
+  readonly bonding?: Bonding;
+  /**
+   * Where the service is of another metal than the jumper and beyond the table's sizes: conductors of the jumper's metal
+   * that carry as much as the installed ones.
+   */
+  readonly equivalentService?: ServiceConductors;
+  /** Raceways that the sets of the service are divided among, where a supply-side jumper runs in each of them. */
+  readonly racewaysBondedApart?: number;
   /** The electrode conductor serves only this electrode and does not go on to another. */
   readonly soleConnection?: boolean;
 }

@@ -125,6 +125,12 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     secondaryTo25ft: at("240.21(C)(6)"),
     bondingJumperInRaceways: at("250.102(C)(2)"),
     equipmentBondingJumper: at("250.102(D)"),
+    mainBondingJumper: at("250.28(D)"),
+    systemBondingJumper: at("250.30(A)(1)"),
+    electrodeBonding: at("250.53(C)"),
+    waterPipeBonding: at("250.104(A)(1)"),
+    otherPipeBonding: at("250.104(B)"),
+    structuralMetalBonding: at("250.104(C)"),
     electrodeConductorToRing: at("250.66(C)"),
     dwellingService: at(moved.dwellingService),
   });

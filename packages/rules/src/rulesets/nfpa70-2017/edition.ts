@@ -80,4 +80,5 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     terminalBlockAllowance: 0,
   },
   dwellingService: { table: null },
+  pipeBondingCap: null,
 } satisfies Edition);

@@ -76,4 +76,5 @@ export const nfpa70Edition2023: Edition = Object.freeze({
     terminalBlockAllowance: 1,
   },
   dwellingService: { table: openTable(published.dwellingService) },
+  pipeBondingCap: { copper: "3/0 AWG", aluminum: "250 kcmil" },
 } satisfies Edition);

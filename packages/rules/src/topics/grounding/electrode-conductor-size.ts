@@ -39,22 +39,30 @@ interface AskedFact {
  * copper. Copper-clad aluminum stands with aluminum.
  * Worked: five sets of 600 kcmil aluminum, 3000 kcmil, ask for 3/0 AWG copper; to a rod alone 6 AWG is enough.
  * The service is asked for only where it decides: 3/0 AWG copper and 250 kcmil aluminum serve any service.
+ * 250.53(C): a bonding jumper between electrodes is sized the same way.
  * Silent: a ground ring, whose conductor follows the ring (250.66(C)), has no cap here; nor has aluminum to concrete.
  */
 export const electrodeConductorSize: Rule = {
   id: ID,
   title: "Size of the grounding electrode conductor",
-  clauses: ["electrodeConductorSize", "electrodeConductorToRod", "electrodeConductorToConcrete", "conductorAreas"],
+  clauses: [
+    "electrodeConductorSize",
+    "electrodeConductorToRod",
+    "electrodeConductorToConcrete",
+    "electrodeBonding",
+    "conductorAreas",
+  ],
   needs: [
     "joint/grounding/service",
     "joint/grounding/electrode",
     "joint/grounding/soleConnection",
+    "joint/grounding/bonding",
     "joint/conductors/0/size",
     "joint/conductors/0/metal",
   ],
   cannotSee: "whether the conductor goes on to another electrode",
   check({ joint }, edition) {
-    if (joint.role !== "electrode-conductor")
+    if (joint.role !== "electrode-conductor" && !bondsElectrodes(joint))
       return notApplicable(ID, "the conductor is not a grounding electrode conductor");
     const worksheet = new Worksheet();
     let asked: { readonly fact: AskedFact; readonly conductor: ConductorGroup } | undefined;
@@ -66,7 +74,7 @@ export const electrodeConductorSize: Rule = {
         continue;
       }
       const one = write(joint, worksheet, conductor, group, decided, edition);
-      if (!one.holds) return answer(worksheet, one, edition);
+      if (!one.holds) return answer(joint, worksheet, one, edition);
       written.push(one);
     }
     const [last] = written.slice(-1);
@@ -90,9 +98,13 @@ export const electrodeConductorSize: Rule = {
         "each of them reaches the size asked for",
         edition.clauses.electrodeConductorSize,
       );
-    return answer(worksheet, last, edition);
+    return answer(joint, worksheet, last, edition);
   },
 };
+
+function bondsElectrodes({ role, grounding }: Joint): boolean {
+  return role === "bonding" && grounding?.bonding === "electrode-system";
+}
 
 interface Written {
   readonly holds: boolean;
@@ -252,16 +264,22 @@ function writeByService(
   };
 }
 
-function answer(worksheet: Worksheet, { holds, required, conductor, basis }: Written, edition: Edition): CheckFinding {
+function answer(
+  joint: Joint,
+  worksheet: Worksheet,
+  { holds, required, conductor, basis }: Written,
+  edition: Edition,
+): CheckFinding {
   const offered = offeredText(conductor);
+  const noun = joint.role === "bonding" ? "bonding jumper" : "electrode conductor";
   return settled(ID, worksheet, {
     sentence: holds
-      ? `The electrode conductor is ${offered}; ${required.text} is enough: ${required.because}.`
-      : `The electrode conductor is ${offered}, smaller than the ${required.text} asked for: ${required.because}.`,
+      ? `The ${noun} is ${offered}; ${required.text} is enough: ${required.because}.`
+      : `The ${noun} is ${offered}, smaller than the ${required.text} asked for: ${required.because}.`,
     cite: clauseOf(basis, edition),
     required: required.text,
     offered,
-    fix: `an electrode conductor of ${required.text} or larger`,
+    fix: `${noun === "bonding jumper" ? "a" : "an"} ${noun} of ${required.text} or larger`,
   });
 }
 

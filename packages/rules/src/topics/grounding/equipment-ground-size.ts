@@ -1,4 +1,6 @@
+import type { Citation } from "../../core/citation.js";
 import type { ConductorGroup } from "../../core/conductor.js";
+import { conductorPath } from "../../core/conductor-path.js";
 import type { Edition } from "../../core/edition.js";
 import { groundByDevice, groundForPhases, type LeastGround, type PhasesOfGround } from "../../core/equipment-ground.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
@@ -30,78 +32,102 @@ export const equipmentGroundSize: Rule = {
   cannotSee: "phase conductors that were raised without being stated here",
   check({ joint }, edition) {
     if (joint.role !== "equipment-ground") return notApplicable(ID, "the conductor is not an equipment ground");
-    const worksheet = new Worksheet();
-    const cite = edition.clauses.equipmentGroundSize;
-    const device = writeDevice(joint, worksheet);
-    if (device === undefined)
-      return asking(
-        ID,
-        worksheet,
-        "joint/circuit/protection",
-        "The rating of the device ahead of the ground is not given, and its size goes by it.",
-        {
-          cite,
-          required: "the size for the device ahead",
-          offered: offeredText(joint.conductors),
-        },
-      );
-    const { upsizing } = joint;
-    if (upsizing !== undefined) {
-      const problem = upsizingProblem(upsizing);
-      if (problem !== undefined)
-        return asking(ID, worksheet, problem.path, problem.because, {
-          cite: edition.clauses.equipmentGroundUpsizing,
-          required: "a ground raised as the phases were",
-          offered: offeredText(joint.conductors),
-        });
-    }
-    return judge(joint, worksheet, device, edition);
+    return groundFinding(ID, GROUND_WORDS, joint, edition);
   },
 };
 
-function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Edition): CheckFinding {
+/** How the conductor, and what is ahead of it, are called in sentences. */
+export interface GroundWords {
+  readonly one: string;
+  readonly ahead: string;
+}
+
+const GROUND_WORDS: GroundWords = Object.freeze({ one: "ground", ahead: "the ground" });
+
+/**
+ * The finding on a conductor that is sized as an equipment ground.
+ * @param sizing the clause that sends it to 250.122, where it is no equipment ground.
+ */
+export function groundFinding(
+  rule: string,
+  words: GroundWords,
+  joint: Joint,
+  edition: Edition,
+  sizing?: Citation,
+): CheckFinding {
+  const worksheet = new Worksheet();
+  const device = writeDevice(joint, worksheet, words);
+  if (device === undefined)
+    return asking(
+      rule,
+      worksheet,
+      "joint/circuit/protection",
+      `The rating of the device ahead of ${words.ahead} is not given, and its size goes by it.`,
+      {
+        cite: sizing ?? edition.clauses.equipmentGroundSize,
+        required: "the size for the device ahead",
+        offered: offeredText(joint.conductors),
+      },
+    );
+  const { upsizing } = joint;
+  const problem = upsizing === undefined ? undefined : upsizingProblem(upsizing);
+  if (problem !== undefined)
+    return asking(rule, worksheet, problem.path, problem.because, {
+      cite: edition.clauses.equipmentGroundUpsizing,
+      required: `a ${words.one} raised as the phases were`,
+      offered: offeredText(joint.conductors),
+    });
+  return judge({ rule, words, joint, edition, sizing }, worksheet, device);
+}
+
+interface SizedGround {
+  readonly rule: string;
+  readonly words: GroundWords;
+  readonly joint: Joint;
+  readonly edition: Edition;
+  readonly sizing: Citation | undefined;
+}
+
+function judge({ rule, words, joint, edition, sizing }: SizedGround, worksheet: Worksheet, device: Step): CheckFinding {
   const cite =
-    joint.upsizing === undefined ? edition.clauses.equipmentGroundSize : edition.clauses.equipmentGroundUpsizing;
+    joint.upsizing === undefined
+      ? (sizing ?? edition.clauses.equipmentGroundSize)
+      : edition.clauses.equipmentGroundUpsizing;
   const compared: Step[] = [];
   let required: LeastGround | undefined;
   let asked: string | undefined;
   for (const [group, conductor] of joint.conductors.entries()) {
-    const head = `joint/conductors/${String(group)}`;
     const size = awgOrKcmil(conductor.size);
     if (size === undefined) {
-      asked ??= `${head}/size`;
+      asked ??= conductorPath(group, "size");
       continue;
     }
-    const needed = writeRequired(joint, worksheet, device, conductor, head, edition);
+    const needed = writeRequired(joint, worksheet, device, conductor, group, words, edition);
     if (typeof needed === "string")
-      return asking(ID, worksheet, "joint/circuit/protection", `${needed}.`, {
+      return asking(rule, worksheet, "joint/circuit/protection", `${needed}.`, {
         cite,
         required: "the size for the device ahead",
         offered: offeredText(joint.conductors),
       });
     required = needed;
-    const area = writeArea(
-      worksheet,
-      size,
-      [worksheet.given("size of the ground", size.text, `${head}/size`)],
-      edition,
-    );
-    if (!worksheet.compare("the ground is large enough", area, ">=", needed.area, cite))
-      return settled(ID, worksheet, {
-        sentence: `The ground is ${size.text} ${metalMark(conductor.metal)}, smaller than the ${needed.text} asked for: ${needed.because}.`,
+    const given = worksheet.given(`size of the ${words.one}`, size.text, conductorPath(group, "size"));
+    const area = writeArea(worksheet, size, [given], edition);
+    if (!worksheet.compare(`the ${words.one} is large enough`, area, ">=", needed.area, cite))
+      return settled(rule, worksheet, {
+        sentence: `The ${words.one} is ${size.text} ${metalMark(conductor.metal)}, smaller than the ${needed.text} asked for: ${needed.because}.`,
         cite,
         required: needed.text,
         offered: `${size.text} ${metalMark(conductor.metal)}`,
-        fix: `a ground of ${needed.text} or larger`,
+        fix: `a ${words.one} of ${needed.text} or larger`,
       });
     compared.push(worksheet.last);
   }
   if (asked !== undefined || required === undefined)
     return asking(
-      ID,
+      rule,
       worksheet,
       asked ?? "joint/conductors/0/size",
-      "The sizes of equipment grounds are printed in AWG and kcmil; a size of another system cannot be set against them.",
+      `The sizes of equipment grounds are printed in AWG and kcmil; a size of another system cannot be set against them.`,
       {
         cite,
         required: required?.text ?? "the size for the device ahead",
@@ -110,7 +136,7 @@ function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Editio
     );
   if (compared.length > 1)
     worksheet.conclude(
-      "every ground is large enough",
+      `every ${words.one} is large enough`,
       "pass",
       compared,
       "each of them reaches the size asked for",
@@ -118,8 +144,8 @@ function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Editio
     );
   const each =
     (joint.circuit?.sets ?? 1) > 1 ? " Parallel sets in separate raceways have one of this size in each." : "";
-  return settled(ID, worksheet, {
-    sentence: `The ground is ${offeredText(joint.conductors)}; asked for is ${required.text}: ${required.because}.${each}`,
+  return settled(rule, worksheet, {
+    sentence: `The ${words.one} is ${offeredText(joint.conductors)}; asked for is ${required.text}: ${required.because}.${each}`,
     cite,
     required: required.text,
     offered: offeredText(joint.conductors),
@@ -127,13 +153,13 @@ function judge(joint: Joint, worksheet: Worksheet, device: Step, edition: Editio
 }
 
 /** The rating that the table is entered with, as a step. */
-function writeDevice({ circuit }: Joint, worksheet: Worksheet): Step | undefined {
+function writeDevice({ circuit }: Joint, worksheet: Worksheet, { ahead }: GroundWords): Step | undefined {
   const protection = circuit?.protection;
   if (protection?.kind === "device")
-    return worksheet.given("device ahead of the ground", protection.ratingA, "joint/circuit/protection/ratingA", "A");
+    return worksheet.given(`device ahead of ${ahead}`, protection.ratingA, "joint/circuit/protection/ratingA", "A");
   if (protection?.kind === "feeder-tap")
     return worksheet.given(
-      "device of the feeder ahead of the ground",
+      `device of the feeder ahead of ${ahead}`,
       protection.feederDeviceA,
       "joint/circuit/protection/feederDeviceA",
       "A",
@@ -170,10 +196,11 @@ function writeRequired(
   worksheet: Worksheet,
   device: Step,
   { metal }: ConductorGroup,
-  head: string,
+  group: number,
+  { one }: GroundWords,
   edition: Edition,
 ): LeastGround | string {
-  const metalStep = worksheet.given("metal of the ground", metal, `${head}/metal`);
+  const metalStep = worksheet.given(`metal of the ${one}`, metal, conductorPath(group, "metal"));
   const plain = groundByDevice(worksheet, device, metal, metalStep, edition);
   if ("refusal" in plain) return plain.detail;
   const { upsizing, circuit } = joint;

@@ -1,5 +1,6 @@
 import type { Rule } from "../../core/rule.js";
 import { aluminumInEarth } from "../grounding/aluminum-in-earth.js";
+import { bondingJumperSize } from "../grounding/bonding-jumper-size.js";
 import { electrodeConductorSize } from "../grounding/electrode-conductor-size.js";
 import { electrodeConnection } from "../grounding/electrode-connection.js";
 import { electrodeSplice } from "../grounding/electrode-splice.js";
@@ -63,6 +64,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   deviceLoad,
   equipmentGroundSize,
   electrodeConductorSize,
+  bondingJumperSize,
   electrodeSplice,
   aluminumInEarth,
   groundingConnection,
@@ -80,6 +82,7 @@ export const GOVERNING: readonly string[] = Object.freeze([
   "terminal-temperature",
   "equipment-ground-size",
   "electrode-conductor-size",
+  "bonding-jumper-size",
   "electrode-connection",
   "wire-range",
 ]);

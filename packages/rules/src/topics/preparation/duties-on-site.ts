@@ -36,10 +36,10 @@ export function dutiesOnSite(subject: JointSubject, edition: Edition): Duty[] {
     });
   const fill = fillToCheck(subject, edition);
   if (fill !== undefined) duties.push(fill);
-  if (subject.joint.role === "bonding")
+  if (subject.joint.role === "bonding" && subject.joint.grounding?.bonding === "by-design")
     duties.push({
       duty: "check-bonding-size",
-      sentence: "Check the size of the bonding conductor against 250.102 or 250.104; it is not judged here.",
+      sentence: "Check the size of the bonding conductor against its design; no clause that sizes it is judged here.",
       cite: edition.clauses.bondingJumperSize,
     });
   duties.push(MARK_AND_RECORD, CLOSE_UP);
