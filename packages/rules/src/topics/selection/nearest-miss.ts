@@ -1,17 +1,12 @@
 /** Why a catalogue holds nothing for a joint, told by the connectors that come nearest. */
-import type { CatalogueItem } from "../../core/connector.js";
 import type { CheckFinding } from "../../core/finding.js";
 import { decidingFinding, type JointOutcome } from "../joint/check-joint.js";
+import { JOINT_RULES } from "../joint/joint-rules.js";
+import type { Miss } from "./catalogue-judge.js";
 import type { NearestMiss, Selection } from "./selection.js";
 
 /** How many misses an answer shows. */
 const SHOWN = 3;
-
-/** A connector for the joint's function that is not accepted, with the outcome of every rule. */
-export interface Miss {
-  readonly item: CatalogueItem;
-  readonly outcome: JointOutcome;
-}
 
 /**
  * The nearest misses, and in one sentence why nothing fits.
@@ -19,57 +14,58 @@ export interface Miss {
  * A rule that refuses every connector is named first, in `because` and in each miss: another connector would fail by it
  * again. Where it read nothing of the connector the fault is the joint's own, and no other catalogue can help either.
  * @param misses all connectors for the joint's function, none of them accepted, nearest first.
+ * @param inFull the outcome of every rule with its words, for one of them.
  */
-export function explainMisses(misses: readonly Miss[]): Pick<Selection, "nearestMisses" | "because"> {
+export function explainMisses(
+  misses: readonly Miss[],
+  inFull: (miss: Miss) => JointOutcome,
+): Pick<Selection, "nearestMisses" | "because"> {
   const [nearest] = misses;
   if (nearest === undefined)
     return { nearestMisses: [], because: "The catalogue holds no connector for this kind of joint." };
   const common = ruleFailedByAll(misses);
+  const shown = misses.slice(0, SHOWN).map((miss) => ({ miss, named: namedFinding(inFull(miss), common) }));
   return {
-    nearestMisses: misses.slice(0, SHOWN).map((miss) => missOf(miss, common)),
-    because: reasonFor(misses, nearest, common),
+    nearestMisses: shown.map(({ miss, named }) => missOf(miss, named)),
+    because: reasonFor(misses, nearest, shown[0]?.named, common),
   };
 }
 
-function reasonFor(misses: readonly Miss[], nearest: Miss, common: string | undefined): string {
-  const { sentence, fix } = namedFinding(nearest, common);
-  if (nearest.outcome.verdict === "needs-information")
+function reasonFor(
+  misses: readonly Miss[],
+  nearest: Miss,
+  named: CheckFinding | undefined,
+  common: number | undefined,
+): string {
+  const { sentence, fix } = named ?? { sentence: "", fix: "" };
+  if (nearest.verdict === "needs-information")
     return `A fact is missing that decides whether any connector fits: ${sentence}`;
   if (common === undefined)
     return `No connector of the catalogue fits; the nearest, ${nearest.item.partNumber}, fails: ${sentence}`;
-  const who = misses.every((miss) => isJointsOwn(namedFinding(miss, common)))
+  const who = misses.every(({ outcomes }) => outcomes[common]?.jointsOwn === true)
     ? "No connector can help"
     : "No connector of the catalogue can help";
   return `${who}: ${sentence} To put it right: ${fix}.`;
 }
 
-/** The rule that refuses every connector; one that read nothing of the connectors before one that did. */
-function ruleFailedByAll(misses: readonly Miss[]): string | undefined {
-  const shared = (misses[0]?.outcome.findings ?? []).filter(
-    (finding) => finding.outcome === "fail" && misses.every((miss) => failure(miss, finding.rule) !== undefined),
+/** The place of the rule that refuses every connector; one that read nothing of the connectors before one that did. */
+function ruleFailedByAll(misses: readonly Miss[]): number | undefined {
+  const places = JOINT_RULES.map((_, at) => at).filter((at) =>
+    misses.every(({ outcomes }) => outcomes[at]?.outcome === "fail"),
   );
-  return (shared.find(isJointsOwn) ?? shared[0])?.rule;
+  return places.find((at) => misses[0]?.outcomes[at]?.jointsOwn === true) ?? places[0];
 }
 
-function failure({ outcome }: Miss, rule: string): CheckFinding | undefined {
-  return outcome.findings.find((finding) => finding.rule === rule && finding.outcome === "fail");
+function namedFinding({ findings }: JointOutcome, common: number | undefined): CheckFinding {
+  const rule = common === undefined ? undefined : JOINT_RULES[common]?.id;
+  return findings.find((one) => one.rule === rule && one.outcome === "fail") ?? decidingFinding(findings);
 }
 
-/** True where no fact of the connector is among the steps. */
-function isJointsOwn({ steps }: CheckFinding): boolean {
-  return steps.every((step) => step.kind !== "given" || !step.origin.startsWith("connector/"));
-}
-
-function namedFinding(miss: Miss, common: string | undefined): CheckFinding {
-  return (common === undefined ? undefined : failure(miss, common)) ?? decidingFinding(miss.outcome.findings);
-}
-
-function missOf(miss: Miss, common: string | undefined): NearestMiss {
-  const { rule, sentence, fix, missing } = namedFinding(miss, common);
+function missOf({ item }: Miss, { rule, sentence, fix, missing }: CheckFinding): NearestMiss {
   const [fact] = missing;
   return {
-    partNumber: miss.item.partNumber,
-    description: miss.item.description,
+    partNumber: item.partNumber,
+    description: item.description,
     rule,
     sentence,
     fix: fact === undefined ? fix : `say what is not known: ${fact.path}`,

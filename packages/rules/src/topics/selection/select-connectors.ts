@@ -3,16 +3,9 @@ import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import { compareExact, type Exact, exactOf } from "../../core/exact.js";
 import type { Basis, Joint } from "../../core/joint.js";
-import {
-  decidingFinding,
-  type JointOutcome,
-  type JointQuestion,
-  jointFinding,
-  jointUnder,
-  judgeJoint,
-  judgeToFirstFailure,
-} from "../joint/check-joint.js";
+import { checkJointUnder, type JointQuestion, jointUnder, judgeJoint } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
+import { CatalogueJudge, type Standing } from "./catalogue-judge.js";
 import { explainMisses } from "./nearest-miss.js";
 import type { Candidate, Selection } from "./selection.js";
 
@@ -23,15 +16,6 @@ export interface SelectedConnector {
   readonly selection: Selection;
   /** The full answer for the chosen connector; where none was chosen, for the nearest one, to say why. */
   readonly finding: JointFinding | null;
-}
-
-interface Judged {
-  readonly item: CatalogueItem;
-  readonly question: JointQuestion;
-  readonly outcome: JointOutcome;
-  readonly conditions: number;
-  readonly failures: number;
-  readonly questions: number;
 }
 
 /**
@@ -54,11 +38,15 @@ export function selectConnectorsUnder(
   edition: Edition,
 ): SelectedConnector {
   const inForce = jointUnder(joint, basis);
-  // Most of a catalogue fails early: one failure keeps an item out. How near it came is asked only when nothing fits.
-  const judged = catalogue.map((item) => judge(inForce, basis, item, edition, judgeToFirstFailure));
-  const candidates = judged.filter(({ outcome }) => isAccepted(outcome)).sort(byRank);
-  const excluded = countByFirstFailure(judged);
-  const [best, ...others] = candidates;
+  const judge = judgeOf(catalogue, edition);
+  const { accepted, excluded } = judge.survey(inForce);
+  const question = ({ item }: Standing): JointQuestion => ({
+    joint: inForce,
+    basis,
+    connector: item,
+    origin: "catalogue",
+  });
+  const [best, ...others] = [...accepted].sort(byRank);
   if (best !== undefined)
     return {
       selection: {
@@ -68,17 +56,14 @@ export function selectConnectorsUnder(
         nearestMisses: [],
         because: reasonFor(best, others),
       },
-      finding: jointFinding(best.question, best.outcome, edition),
+      finding: checkJointUnder(question(best), edition),
     };
-  const misses = judged
-    .filter(({ item }) => item.functions.includes(joint.function))
-    .map((miss) => (miss.failures === 0 ? miss : judge(inForce, basis, miss.item, edition, judgeJoint)))
-    .sort(byNearness);
+  const misses = judge.misses(inForce).sort(byNearness);
   const [nearest] = misses;
-  const { nearestMisses, because } = explainMisses(misses);
+  const { nearestMisses, because } = explainMisses(misses, (miss) => judgeJoint(question(miss), edition));
   return {
     selection: { chosen: null, runnersUp: [], excluded, nearestMisses, because },
-    finding: nearest === undefined ? null : jointFinding(nearest.question, nearest.outcome, edition),
+    finding: nearest === undefined ? null : checkJointUnder(question(nearest), edition),
   };
 }
 
@@ -97,44 +82,30 @@ export function acceptedConnectorsUnder(
   catalogue: readonly CatalogueItem[],
   edition: Edition,
 ): Offered {
-  const inForce = jointUnder(joint, basis);
-  const judged = catalogue.map((item) => judge(inForce, basis, item, edition, judgeToFirstFailure));
-  return {
-    candidates: judged
-      .filter(({ outcome }) => isAccepted(outcome))
-      .sort(byRank)
-      .map(candidateOf),
-    excluded: countByFirstFailure(judged),
-  };
+  const { accepted, excluded } = judgeOf(catalogue, edition).survey(jointUnder(joint, basis));
+  return { candidates: [...accepted].sort(byRank).map(candidateOf), excluded };
 }
 
-function judge(
-  joint: Joint,
-  basis: Basis,
-  item: CatalogueItem,
-  edition: Edition,
-  judging: (question: JointQuestion, edition: Edition) => JointOutcome,
-): Judged {
-  const question: JointQuestion = { joint, basis, connector: item, origin: "catalogue" };
-  const outcome = judging(question, edition);
-  let conditions = 0;
-  let failures = 0;
-  let questions = 0;
-  for (const finding of outcome.findings) {
-    conditions += finding.conditions.length;
-    if (finding.outcome === "fail") failures += 1;
-    if (finding.outcome === "missing") questions += 1;
+/** A catalogue does not change while it is in use, so what was learned of it serves for the next joint and the next job. */
+const judges = new WeakMap<readonly CatalogueItem[], Map<Edition, CatalogueJudge>>();
+
+function judgeOf(catalogue: readonly CatalogueItem[], edition: Edition): CatalogueJudge {
+  let byEdition = judges.get(catalogue);
+  if (byEdition === undefined) {
+    byEdition = new Map();
+    judges.set(catalogue, byEdition);
   }
-  return { item, question, outcome, conditions, failures, questions };
+  let judge = byEdition.get(edition);
+  if (judge?.isOf(catalogue) !== true) {
+    judge = new CatalogueJudge(catalogue, edition);
+    byEdition.set(edition, judge);
+  }
+  return judge;
 }
 
-function isAccepted(outcome: JointOutcome): boolean {
-  return outcome.verdict === "accept" || outcome.verdict === "accept-with-conditions";
-}
-
-function byRank(a: Judged, b: Judged): number {
+function byRank(a: Standing, b: Standing): number {
   return (
-    Number(a.outcome.verdict !== "accept") - Number(b.outcome.verdict !== "accept") ||
+    Number(a.verdict !== "accept") - Number(b.verdict !== "accept") ||
     a.conditions - b.conditions ||
     byPrice(a.item, b.item) ||
     knownFirst(a.item.labourHours, b.item.labourHours) ||
@@ -147,7 +118,7 @@ function byRank(a: Judged, b: Judged): number {
  * Fewest failures first, so that what only lacks a fact, or fails only by the joint's own fault, comes before what fails
  * by itself too; then fewest questions, then the rank order, so that the nearest miss is stable.
  */
-function byNearness(a: Judged, b: Judged): number {
+function byNearness(a: Standing, b: Standing): number {
   return a.failures - b.failures || a.questions - b.questions || byRank(a, b);
 }
 
@@ -192,34 +163,22 @@ function byText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-function countByFirstFailure(judged: readonly Judged[]): Selection["excluded"] {
-  const counts = new Map<string, number>();
-  for (const { outcome } of judged) {
-    if (isAccepted(outcome)) continue;
-    const { rule } = decidingFinding(outcome.findings);
-    counts.set(rule, (counts.get(rule) ?? 0) + 1);
-  }
-  return [...counts]
-    .map(([rule, connectors]) => ({ rule, connectors }))
-    .sort((a, b) => b.connectors - a.connectors || byText(a.rule, b.rule));
-}
-
-function candidateOf({ item, outcome, conditions }: Judged): Candidate {
+function candidateOf({ item, verdict, conditions }: Standing): Candidate {
   return {
     partNumber: item.partNumber,
     description: item.description,
-    verdict: outcome.verdict,
+    verdict,
     conditions,
     price: item.price ?? null,
     labourHours: item.labourHours ?? null,
   };
 }
 
-function reasonFor(best: Judged, others: readonly Judged[]): string {
+function reasonFor(best: Standing, others: readonly Standing[]): string {
   const [next] = others;
   if (next === undefined) return "It is the only connector of the catalogue that every rule accepts.";
   const why =
-    best.outcome.verdict !== next.outcome.verdict
+    best.verdict !== next.verdict
       ? "it is accepted without conditions"
       : best.conditions !== next.conditions
         ? "its acceptance hangs on fewer conditions"
