@@ -12,6 +12,7 @@ import {
   JOINT_FUNCTIONS,
   LOCATIONS,
   PLACE_LISTINGS,
+  SMALL_LEGS,
   STRANDINGS,
 } from "@landfast/rules";
 import { Dice } from "./dice.js";
@@ -157,6 +158,20 @@ const CIRCUIT: readonly Change[] = [
   },
   ({ joint }) => {
     delete joint.circuit?.parallelLegsAlike;
+  },
+  ({ joint }, dice) => {
+    if (joint.circuit === undefined || joint.circuit.sets < 2) return;
+    joint.circuit.smallLegs = dice.pick(SMALL_LEGS);
+    if (joint.circuit.smallLegs === "existing-neutral") {
+      if (dice.percent(70)) joint.role = "neutral";
+      for (const group of joint.conductors) group.size = dice.pick(["3 AWG", "2 AWG", "1 AWG"]);
+      return;
+    }
+    for (const group of joint.conductors) group.size = dice.pick(["12 AWG", "10 AWG", "8 AWG"]);
+    joint.circuit.protection = { kind: "device", ratingA: dice.pick([20, 25, 30, 40]) };
+    delete joint.circuit.continuousLoadA;
+    delete joint.circuit.nonContinuousLoadA;
+    joint.circuit.loadA = dice.pick([15, 20, 25]);
   },
   ({ joint }, dice) => {
     if (joint.circuit === undefined) return;

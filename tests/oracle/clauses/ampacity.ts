@@ -45,7 +45,7 @@ export function smallConductorLimit(
 }
 
 /** Load in four-millionths of an ampere, with 125 % of its continuous part; null where none is given. */
-function loadOf(circuit: Circuit): number | null {
+export function loadOf(circuit: Circuit): number | null {
   if (circuit.loadA !== undefined) return ofDecimal(circuit.loadA) * 4;
   if (circuit.continuousLoadA === undefined && circuit.nonContinuousLoadA === undefined) return null;
   return ofDecimal(circuit.continuousLoadA ?? 0) * 5 + ofDecimal(circuit.nonContinuousLoadA ?? 0) * 4;

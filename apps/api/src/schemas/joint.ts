@@ -6,6 +6,7 @@ import {
   EQUIPMENT_KINDS,
   JOINT_FUNCTIONS,
   LOCATIONS,
+  SMALL_LEGS,
 } from "@landfast/rules";
 import { type TProperties, Type } from "@sinclair/typebox";
 import { Basis } from "./basis.js";
@@ -70,6 +71,7 @@ const Circuit = strict(
     sets,
     endTerminalTemperature: Type.Optional(TemperatureOrUnmarked),
     parallelLegsAlike: Type.Optional(Type.Boolean()),
+    smallLegs: Type.Optional(enumOf(SMALL_LEGS)),
   },
   { $id: "Circuit" },
 );

@@ -49,7 +49,13 @@ export interface Circuit {
   readonly endTerminalTemperature?: Temperature | Unmarked;
   /** One statement for all legs: same length, metal, size, insulation, and terminated in the same manner. */
   readonly parallelLegsAlike?: boolean;
+  /** What allows legs below 1/0 AWG, where there are such. */
+  readonly smallLegs?: SmallLegs;
 }
+
+/** Uses for which conductors below 1/0 AWG may run in parallel. "high-frequency": 360 Hz and more. */
+export const SMALL_LEGS = ["control-power", "high-frequency", "existing-neutral"] as const;
+export type SmallLegs = (typeof SMALL_LEGS)[number];
 
 /** What the conductor was raised from, so that the ground can follow. */
 export interface Upsizing {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { ConductorGroup } from "../../core/conductor.js";
-import type { Joint } from "../../core/joint.js";
+import type { Circuit, Joint } from "../../core/joint.js";
 import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
@@ -74,8 +74,76 @@ describe("conductors in parallel (NFPA 70-2023 310.10(G))", () => {
       missing: [{ path: "joint/conductors/0/duty" }],
     });
   });
+  test("legs that are seen to differ in one terminal are refused, whatever is stated of them", () => {
+    for (const other of [{ size: "4/0 AWG" }, { metal: "aluminum" }, { insulation: "XHHW-2" }] as const) {
+      expect(legs([{}, other], 2, true)).toMatchObject({ outcome: "fail", cite: { locator: "310.10(G)" } });
+      expect(legs([{}, other], 2, undefined).outcome).toBe("fail");
+      expect(legs([{}, other], 2, true, { function: "splice" }).outcome).toBe("pass");
+      expect(legs([{}, other], 2, true, { role: "equipment-ground" }).outcome).toBe("pass");
+    }
+    expect(legs([{}, {}], 2, true).outcome).toBe("pass");
+  });
   test("a metric size is asked about, not converted", () => {
     expect(legs([{ size: "95 mm2" }], 2, true)).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
     expect(legs([{ size: "95 mm2" }], 2, false).outcome).toBe("fail");
+  });
+});
+
+describe("legs below 1/0 AWG by an exception (310.10(G)(1), exceptions 1 and 2)", () => {
+  const small = (size: string, circuit: Partial<Circuit>, change: Partial<Joint> = {}) =>
+    legs([{ size }], 2, undefined, { circuit: { sets: 2, parallelLegsAlike: true, ...circuit }, ...change });
+  const CONTROL: Partial<Circuit> = {
+    smallLegs: "control-power",
+    loadA: 20,
+    protection: { kind: "device", ratingA: 25 },
+  };
+
+  // published: Table 310.16, 12 AWG copper 25 A and 14 AWG 20 A at 75 C
+  test.each([
+    ["12 AWG", 25, 25, "pass"],
+    ["12 AWG", 20, 26, "fail"],
+    ["12 AWG", 26, 25, "fail"],
+    ["14 AWG", 20, 20, "pass"],
+    ["14 AWG", 20, 25, "fail"],
+  ] as const)("control power: %s, %d A under %d A: %s", (size, loadA, ratingA, outcome) => {
+    for (const smallLegs of ["control-power", "high-frequency"] as const)
+      expect(small(size, { smallLegs, loadA, protection: { kind: "device", ratingA } }).outcome).toBe(outcome);
+  });
+  test("such legs stay together, and the rest holds for them too", () => {
+    expect(small("12 AWG", CONTROL)).toMatchObject({ conditions: [{ duty: "small-legs-together" }] });
+    expect(small("12 AWG", { ...CONTROL, parallelLegsAlike: false }).outcome).toBe("fail");
+    expect(small("1/0 AWG", CONTROL)).toMatchObject({ outcome: "pass", conditions: [] });
+  });
+  test.each([
+    [{ protection: { kind: "motor-circuit" } }, "joint/circuit/protection"],
+    [{ loadA: undefined }, "joint/circuit/loadA"],
+  ] as const)("%j is asked about", (part, path) => {
+    const { loadA: _left, ...rest } = CONTROL;
+    const circuit = "loadA" in part ? rest : { ...CONTROL, ...part };
+    expect(small("12 AWG", circuit)).toMatchObject({ outcome: "missing", missing: [{ path }] });
+  });
+  test("the rating of the terminal is asked for where it decides", () => {
+    // published: 12 AWG copper 20 A at 60 C, 25 A at 75 C
+    const equipment = { tag: "P-1", kind: "panelboard" } as const;
+    expect(small("12 AWG", CONTROL, { equipment })).toMatchObject({
+      missing: [{ path: "joint/equipment/terminalTemperature" }],
+    });
+    expect(small("10 AWG", CONTROL, { equipment }).outcome).toBe("pass");
+  });
+  test.each([
+    ["2 AWG", "neutral", "pass"],
+    ["1 AWG", "neutral", "pass"],
+    ["3 AWG", "neutral", "fail"],
+    ["2 AWG", "phase", "fail"],
+  ] as const)("existing neutral: %s as %s: %s", (size, role, outcome) => {
+    const finding = small(size, { smallLegs: "existing-neutral" }, { role });
+    expect(finding.outcome).toBe(outcome);
+    if (outcome === "pass") expect(finding).toMatchObject({ conditions: [{ duty: "existing-neutral-supervised" }] });
+  });
+  test("without a stated use they are refused, and the uses are named", () => {
+    expect(small("1 AWG", {})).toMatchObject({
+      outcome: "fail",
+      advice: [expect.stringContaining("360 Hz") as string],
+    });
   });
 });
