@@ -141,13 +141,13 @@ describe("the OpenAPI document", () => {
       "GET /v1/rules",
       "GET /v1/tables",
       "GET /v1/tables/{publication}/{name}",
+      ...Object.keys(CALCULATIONS).map((name) => `POST /v1/calculations/${name}`),
       "POST /v1/catalogues",
       "POST /v1/catalogues/{id}/versions",
       "POST /v1/checks/compatibility",
       "POST /v1/jobs",
       "POST /v1/labour-tables",
       "POST /v1/price-lists",
-      ...Object.keys(CALCULATIONS).map((name) => `POST /v1/calculations/${name}`),
     ]);
   });
 

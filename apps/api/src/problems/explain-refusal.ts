@@ -30,7 +30,7 @@ export function explainRefusal(all: readonly ErrorObject[], base: string): reado
     const fault = faultOf(error, base);
     // One place, one sentence: the first says what is wrong with the form, later ones follow from it.
     const key =
-      error.keyword === "additionalProperties" || error.keyword === "required"
+      error.keyword === "additionalProperties" || error.keyword === "required" || error.keyword === "discriminator"
         ? `${fault.pointer} name`
         : fault.pointer;
     if (!faults.has(key)) faults.set(key, fault);
@@ -73,7 +73,7 @@ function faultOf(error: ErrorObject, base: string): Fault {
       return {
         pointer: pointerTo(pointer, name),
         detail: `the field "${name}" is missing`,
-        accepted: acceptedBy(schema.properties?.[name] ?? {}),
+        accepted: acceptedBy(schema.properties?.[name] ?? { enum: tagsOf(error.parentSchema, name) }),
       };
     }
     case "type":
@@ -143,6 +143,7 @@ function acceptedBy(schema: SchemaText): string {
 }
 
 function typeText({ type }: SchemaText): string {
+  if (Array.isArray(type)) return type.map((one: string) => typeText({ type: one })).join(" or ");
   switch (type) {
     case "object":
       return "an object";

@@ -33,12 +33,15 @@ const CellRef = strict(
   { $id: "CellRef" },
 );
 
+/** A number with its unit beside it, a word, a truth or a list of words. */
+export const StepValue = Type.Union([Type.Number(), Type.String(), Type.Boolean(), Type.Array(Type.String())]);
+
 const step = (kind: string, fields: TProperties) =>
   strict({
     id: Type.Integer({ minimum: 1 }),
     kind: enumOf([kind]),
     label: Type.String(),
-    value: Type.Union([Type.Number(), Type.String(), Type.Boolean(), Type.Array(Type.String())]),
+    value: StepValue,
     unit: Type.Optional(Type.String()),
     uses: Type.Array(Type.Integer({ minimum: 1 }), { description: "ids of the earlier steps it rests on" }),
     ...fields,
@@ -47,7 +50,7 @@ const because = Type.String();
 const cite = ref(Citation);
 
 /** One step of a derivation. */
-const Step = taggedUnion(
+export const Step = taggedUnion(
   "kind",
   [
     step("given", { origin: Type.String() }),
@@ -69,6 +72,11 @@ const Step = taggedUnion(
 
 export const MissingFact = strict({ path: Type.String(), because }, { $id: "MissingFact" });
 const Duty = strict({ duty: Type.String(), sentence: Type.String(), cite }, { $id: "Duty" });
+
+export const Assumption = strict(
+  { label: Type.String(), value: Type.String(), because, cite },
+  { $id: "Assumption", description: "a default that the code itself supplied" },
+);
 
 const CheckFinding = strict(
   {
@@ -165,7 +173,7 @@ export const JointFinding = strict(
     conditions: Type.Array(ref(Duty)),
     dutiesOnSite: Type.Array(ref(Duty)),
     missing: Type.Array(ref(MissingFact)),
-    assumptions: Type.Array(strict({ label: Type.String(), value: Type.String(), because, cite })),
+    assumptions: Type.Array(ref(Assumption)),
     caveats: Type.Array(Type.String()),
     advice: Type.Array(Type.String()),
     caution: Type.String(),
@@ -178,6 +186,7 @@ export const FINDING_SCHEMAS = [
   Step,
   MissingFact,
   Duty,
+  Assumption,
   CheckFinding,
   NotApplicable,
   TorqueAnswer,

@@ -34,7 +34,7 @@ export const Temperature = strict(
 );
 
 /** "unmarked": the part was looked at and bears no such mark. */
-const Unmarked = enumOf(["unmarked"] as const);
+export const Unmarked = enumOf(["unmarked"] as const);
 
 const description = 'the value with its unit, or "unmarked" where the part was looked at and bears no such mark';
 export const TemperatureOrUnmarked = Type.Union([Unmarked, ref(Temperature)], { description });

@@ -132,6 +132,12 @@ function insulationRating(
     const rating = ownRating(sheet, run, atBest, edition);
     return { start: rating, limit: rating };
   }
+  if (run.insulationRating !== undefined)
+    throw new UnusableFact(
+      RUN_PATHS.insulationRating,
+      `stands beside ${run.insulation}, whose rating the code gives`,
+      "no rating here; a rating beside other and bare only",
+    );
   const type = sheet.given("insulation", run.insulation, "question/run/insulation");
   const rating = ratingByType(sheet, run, type, atBest, edition);
   if (isClosed(rating) || run.insulation !== "NM") return isClosed(rating) ? rating : { start: rating, limit: rating };

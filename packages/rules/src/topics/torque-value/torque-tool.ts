@@ -4,9 +4,11 @@ import type { Citation } from "../../core/citation.js";
 import { listWords } from "../../core/conductor-words.js";
 import type { Drive } from "../../core/connector.js";
 import type { DrivenBy } from "../../core/default-torque.js";
+import { compareExact } from "../../core/exact.js";
 import type { Step } from "../../core/finding.js";
-import type { Torque } from "../../core/quantity.js";
+import { lbfInches, type Torque } from "../../core/quantity.js";
 import { convertedTorque } from "../../core/unit-conversion.js";
+import { UnusableFact } from "../../core/unusable-fact.js";
 
 /** What a torque tool can drive. A hexagon is turned from outside; a recessed one has a width across its flats. */
 export type ToolBit =
@@ -45,6 +47,12 @@ export function toolVerdict(
   usedOn: string | undefined,
   cite: Citation,
 ): ToolVerdict | CalculationFinding {
+  if (compareExact(lbfInches(tool.from), lbfInches(tool.to)) > 0)
+    throw new UnusableFact(
+      "question/tool/from",
+      "is a larger torque than question/tool/to",
+      "a torque no larger than that of to",
+    );
   const wrong: string[] = [];
   const uses: Step[] = [];
   const judge = (step: Step, holds: boolean, failing: string): void => {
@@ -116,7 +124,8 @@ function calibrationOf(
 }
 
 function dayStep(sheet: CalculationSheet, label: string, day: string, path: string): Step {
-  if (!DAY.test(day)) throw new RangeError(`${path} must be a day as "2026-05-31", not "${day.slice(0, 40)}"`);
+  if (!DAY.test(day))
+    throw new UnusableFact(path, `must be a day as "2026-05-31", not "${day.slice(0, 40)}"`, 'a day as "2026-05-31"');
   return sheet.given(label, day, path);
 }
 
