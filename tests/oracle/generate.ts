@@ -285,7 +285,14 @@ const EQUIPMENT: readonly Change[] = [
         "ground-bus",
         "switchboard",
         "wiring-device",
+        "wireway",
+        "box",
       ] as const);
+  },
+  ({ joint }, dice) => {
+    if (joint.equipment?.boxVolumeIn3 === undefined) return;
+    if (dice.percent(40)) delete joint.equipment.boxVolumeIn3;
+    else joint.equipment.boxVolumeIn3 = dice.pick([99.5, 100, 100.5]);
   },
   ({ joint }, dice) => {
     if (joint.equipment?.frame === undefined) return;

@@ -7,6 +7,7 @@ import type { Case, Objection, Seat } from "./case.js";
 import { ampacity } from "./clauses/ampacity.js";
 import { conductorsPerOpening, panelNeutral } from "./clauses/conductors-per-opening.js";
 import { deviceLoad } from "./clauses/device-load.js";
+import { distributionBlock } from "./clauses/distribution-block.js";
 import { electrodeAluminum, electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
 import { bondingJumper, electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
 import { joining } from "./clauses/joining.js";
@@ -43,6 +44,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   electrodeAluminum,
   bendingSpace,
   fill,
+  distributionBlock,
   serviceMark,
   mounting,
   voltage,

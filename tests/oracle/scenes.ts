@@ -527,6 +527,46 @@ const splice: Scene = (dice, edition) => {
   });
 };
 
+/** A distribution block in a wireway, a box or a switchboard, on a feeder or on the service. */
+const block: Scene = (dice, edition) => {
+  const size = between(dice, "6 AWG", "350 kcmil");
+  const metal = metalFor(dice);
+  const circuit = circuitFor(dice, edition, { metal, size }, 1, columnFor(dice));
+  if (dice.percent(30)) circuit.protection = { kind: "service" };
+  circuit.endTerminalTemperature = terminalTemperature(dice);
+  const kind = dice.weighted<NonNullable<OpenEquipment["kind"]>>([40, "wireway"], [40, "box"], [20, "switchboard"]);
+  const insulated = dice.percent(60);
+  const joint = jointOf({
+    function: "splice",
+    role: dice.weighted<OpenJoint["role"]>([80, "phase"], [20, "neutral"]),
+    conductors: [group(dice, metal, size, { count: 2 })],
+    circuit,
+    equipment: {
+      tag: "DB-1",
+      kind,
+      ...(kind === "box" ? { boxVolumeIn3: dice.pick([90, 100, 101, 250, 400, 400, 400]) } : {}),
+    },
+  });
+  return described({
+    joint,
+    connector: part(
+      dice,
+      {
+        family: "power-distribution-block",
+        construction: "set-screw",
+        functions: ["splice", "tap"],
+        openings: [openingFor(dice, "line", size), openingFor(dice, "load", size, { count: 3 })],
+      },
+      {
+        insulated,
+        ...(insulated || dice.percent(30) ? {} : { coverPart: "B-9" }),
+        lineSide: dice.weighted<"marked" | "unmarked">([70, "marked"], [30, "unmarked"]),
+        temperature: { value: 75, unit: "Cel" },
+      },
+    ),
+  });
+};
+
 /** Small wires joined: twist-on, lever and spring splices, old aluminum with copper. */
 const smallSplice: Scene = (dice, edition) => {
   const size = between(dice, "14 AWG", "10 AWG");
@@ -1186,6 +1226,7 @@ export const SCENES: readonly (readonly [number, Scene])[] = [
   [10, branch],
   [9, bar],
   [15, splice],
+  [5, block],
   [10, smallSplice],
   [14, tap],
   [9, ground],

@@ -12,6 +12,7 @@ import {
   type Stranding,
 } from "@landfast/rules";
 import { type Case, conductorCount } from "./case.js";
+import { isBlock } from "./clauses/distribution-block.js";
 import { EVERY_MARK, markOf } from "./clauses/metals.js";
 import { areaOf } from "./read-table.js";
 
@@ -156,8 +157,8 @@ const outdoors: Ways = (question) => {
 };
 
 /** Where 230.46 asks for a mark at all. */
-const onService = ({ joint }: Question): boolean =>
-  joint.function !== "termination" && joint.circuit?.protection?.kind === "service";
+const onService = ({ joint, connector }: Question): boolean =>
+  (joint.function !== "termination" || isBlock({ connector })) && joint.circuit?.protection?.kind === "service";
 
 const lineSide: Ways = (question) =>
   onService(question) && question.connector.lineSide === undefined
@@ -168,7 +169,7 @@ const lineSide: Ways = (question) =>
 const neutralProtection: Ways = (question) => {
   const { joint } = question;
   const { circuit } = joint;
-  if (joint.role !== "neutral" || joint.function === "termination") return [question];
+  if (joint.role !== "neutral" || (joint.function === "termination" && !isBlock(question))) return [question];
   if (circuit === undefined || circuit.protection !== undefined) return [question];
   return [question, withJoint(question, { circuit: { ...circuit, protection: { kind: "service" } } })];
 };

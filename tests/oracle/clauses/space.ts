@@ -1,6 +1,7 @@
 import { ask, type Case, type Objection, reject } from "../case.js";
 import { cell, cmilOf, type Row, tableRows } from "../read-table.js";
 import { ofArea, ofLength } from "../scaled-integer.js";
+import { isBlock } from "./distribution-block.js";
 
 const TABLES = {
   side: tableRows("nfpa70", "2023", "bending-side"),
@@ -18,9 +19,10 @@ function rowFor(rows: readonly Row[], cmil: number): Row | undefined {
  * where it leaves through the wall opposite its terminal; compact aluminum has its own sizes in both. Table (B) gives less
  * for removable and lay-in terminals of one wire.
  */
-export function bendingSpace({ joint }: Case): Objection[] {
+export function bendingSpace(asked: Case): Objection[] {
+  const { joint } = asked;
   const bending = joint.equipment?.bending;
-  if (bending === undefined || joint.function !== "termination") return [];
+  if (bending === undefined || (joint.function !== "termination" && !isBlock(asked))) return [];
   const opposite = bending.entry === "opposite";
   const clause = opposite ? "312.6(B)" : "312.6(A)";
   const available = ofLength(bending.available);

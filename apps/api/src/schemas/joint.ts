@@ -100,6 +100,13 @@ const Equipment = strict(
         splices: ref(Area),
       }),
     ),
+    boxVolumeIn3: Type.Optional(
+      Type.Number({
+        exclusiveMinimum: 0,
+        maximum: 1_000_000,
+        description: "the volume of the box in cubic inches: a number above 0, at most 1000000",
+      }),
+    ),
   },
   { $id: "Equipment" },
 );

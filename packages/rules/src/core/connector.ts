@@ -11,6 +11,7 @@ export const CONNECTOR_FAMILIES = [
   "in-line-splice",
   "splicer-reducer",
   "multi-tap-block",
+  "power-distribution-block",
   "piercing-tap",
   "gutter-tap",
   "parallel-tap",

@@ -91,6 +91,8 @@ export interface EditionClauses {
   readonly bendingSide: Citation;
   readonly enclosureFill: Citation;
   readonly wirewayFill: Citation;
+  readonly wirewayBlocks: Citation;
+  readonly boxBlocks: Citation;
   readonly handholeSplices: Citation;
   readonly neutralTerminals: Citation;
   readonly deviceAluminum: Citation;
@@ -166,6 +168,9 @@ export type LineSideMark =
   | { readonly asked: "from"; readonly date: string }
   | { readonly asked: "yes" };
 
+/** Where a distribution block on service conductors must carry the line-side mark, beside wireways. */
+export type BlockLineSideMark = "in-boxes" | "everywhere";
+
 /** How the edition words the torque duty. */
 export interface TorqueDuty {
   readonly sentence: string;
@@ -197,6 +202,8 @@ export interface Edition {
   readonly tables: EditionTables;
   readonly clauses: EditionClauses;
   readonly lineSideMark: LineSideMark;
+  /** Distribution blocks on service conductors carry it in wireways in every edition; whether in all other places too. */
+  readonly blockLineSideMark: BlockLineSideMark;
   readonly torqueDuty: TorqueDuty;
   /** Copper and copper-clad aluminum count as unlike metals when they touch. */
   readonly copperCladUnlikeCopper: boolean;

@@ -156,6 +156,8 @@ export interface Equipment {
   readonly stud?: HolePattern;
   readonly bending?: BendingSpace;
   readonly space?: SpaceSection;
+  /** Of a pull or junction box, in cubic inches. */
+  readonly boxVolumeIn3?: number;
 }
 
 export const LOCATIONS = ["dry", "damp", "wet", "direct-burial", "concrete"] as const;

@@ -67,6 +67,8 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     bendingSide: at(moved.bendingSide),
     enclosureFill: at("312.8(A)"),
     wirewayFill: at("376.56(A)"),
+    wirewayBlocks: at("376.56(B)"),
+    boxBlocks: at("314.28(E)"),
     handholeSplices: at("314.30(C)"),
     neutralTerminals: at("408.41"),
     deviceAluminum: at("404.14(C) and 406.3(C)"),

@@ -68,6 +68,7 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     laterRule:
       "the 2020 edition asks for a line-side mark on connectors on service conductors installed from 2023-01-01 on",
   },
+  blockLineSideMark: "in-boxes",
   torqueDuty: {
     sentence: "Tighten with a calibrated torque tool to the value given, unless the instructions name another method.",
     breakawayAccepted: false,

@@ -64,6 +64,7 @@ export const nfpa70Edition2020: Edition = Object.freeze({
     dwellingService: "310.12",
   }),
   lineSideMark: { asked: "from", date: "2023-01-01" },
+  blockLineSideMark: "everywhere",
   torqueDuty: {
     sentence: "Reach the stated torque by an approved means: a torque tool, or a breakaway head that shows it.",
     breakawayAccepted: true,

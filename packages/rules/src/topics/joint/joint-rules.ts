@@ -1,4 +1,5 @@
 import type { Rule } from "../../core/rule.js";
+import { distributionBlock } from "../blocks/distribution-block.js";
 import { aluminumInEarth } from "../grounding/aluminum-in-earth.js";
 import { bondingJumperSize } from "../grounding/bonding-jumper-size.js";
 import { electrodeConductorSize } from "../grounding/electrode-conductor-size.js";
@@ -70,6 +71,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   groundingConnection,
   bendingSpace,
   enclosureFill,
+  distributionBlock,
   torqueSource,
   aluminumPreparation,
   insulatingCover,

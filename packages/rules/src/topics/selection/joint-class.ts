@@ -27,6 +27,7 @@ const EQUIPMENT_FACTS = Object.keys({
   stud: true,
   bending: true,
   space: true,
+  boxVolumeIn3: true,
 } satisfies Record<Exclude<keyof Equipment, "tag">, true>) as readonly Exclude<keyof Equipment, "tag">[];
 
 /**

@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE } from "../../core/citation.js";
+import { type Citation, COMMON_PRACTICE } from "../../core/citation.js";
 import type { Edition, LineSideMark } from "../../core/edition.js";
 import type { CheckFinding, Duty, NotApplicable, Step } from "../../core/finding.js";
 import { asking, type JointSubject, NO_CONDITIONS, notApplicable, type Rule, settled } from "../../core/rule.js";
@@ -15,6 +15,8 @@ const DATE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
  * conductors carry it when they are installed on or after 2023-01-01. 2023: they carry it.
  * Worked: an unmarked piercing tap on service conductors under the 2023 edition is refused; under the 2020 edition it
  * passes if installed on 2022-12-31 and is refused on 2023-01-01; under the 2017 edition it passes and the owner is told.
+ * Power distribution blocks carry it in wireways under every edition (376.56(B)(1)), in boxes under 2017 too (314.28(E)(1)),
+ * and anywhere from 2020 on without regard to the date.
  * Lugs that end the conductors in the service equipment are not splices or taps. Grounding and bonding conductors are
  * no service conductors.
  * Silent: the text does not say how an absent mark reads; a part that was looked at and bears none has none.
@@ -22,12 +24,18 @@ const DATE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 export const lineSideMark: Rule = {
   id: ID,
   title: "Line-side mark on service conductors",
-  clauses: ["serviceSplices"],
-  needs: ["joint/circuit/protection", "joint/basis/installedOn", "connector/lineSide"],
+  clauses: ["serviceSplices", "wirewayBlocks", "boxBlocks"],
+  needs: [
+    "joint/circuit/protection",
+    "joint/basis/installedOn",
+    "joint/equipment/kind",
+    "connector/lineSide",
+    "connector/family",
+  ],
   cannotSee: "the mark itself; only whether it is said to be there",
   check(subject, edition) {
     const { joint, connector, origin } = subject;
-    if (joint.function === "termination")
+    if (joint.function === "termination" && !isBlock(subject))
       return notApplicable(ID, "the mark is for splices and taps, not for the lugs of the service equipment");
     if (joint.role !== "phase" && joint.role !== "neutral")
       return notApplicable(ID, "a grounding or bonding conductor is not a service conductor");
@@ -42,7 +50,16 @@ export const lineSideMark: Rule = {
     );
     if (connector.lineSide === "marked") return marked(subject, worksheet, edition, service);
 
-    const rule = edition.lineSideMark;
+    const asked = askedOf(subject, edition);
+    if (asked === undefined)
+      return asking(
+        ID,
+        worksheet,
+        "joint/equipment/kind",
+        "Where the block stands decides whether it needs the line-side mark under this edition, and it is not given.",
+        { cite: edition.clauses.wirewayBlocks, required: REQUIRED, offered: offeredText(subject) },
+      );
+    const { rule, cite } = asked;
     if (rule.asked === "no") return notAskedYet(subject, worksheet, edition, service, rule.laterRule);
     const used: Step[] = [service];
     if (rule.asked === "from") {
@@ -80,22 +97,16 @@ export const lineSideMark: Rule = {
         `${origin}/lineSide`,
         "A connector for splices and taps on service conductors must carry the line-side mark; whether this one does is not known.",
         {
-          cite: edition.clauses.serviceSplices,
+          cite: cite,
           required: REQUIRED,
         },
       );
     used.push(worksheet.given("line-side mark of the connector", connector.lineSide, `${origin}/lineSide`));
-    worksheet.conclude(
-      "the connector carries the mark",
-      "fail",
-      used,
-      "it was looked at and bears none",
-      edition.clauses.serviceSplices,
-    );
+    worksheet.conclude("the connector carries the mark", "fail", used, "it was looked at and bears none", cite);
     return settled(ID, worksheet, {
       sentence:
         "The joint is on service conductors and the connector bears no mark for the line side of service equipment.",
-      cite: edition.clauses.serviceSplices,
+      cite: cite,
       required: REQUIRED,
       offered: offeredText(subject),
       fix: "a connector marked for the line side, or make the joint on the load side of the main",
@@ -103,15 +114,39 @@ export const lineSideMark: Rule = {
   },
 };
 
+/** Whether and by which clause the mark is asked for. */
+interface MarkAsked {
+  readonly rule: LineSideMark;
+  readonly cite: Citation;
+}
+
+const ASKED: LineSideMark = Object.freeze({ asked: "yes" });
+
+/** Undefined where that hangs on the kind of enclosure, which is not given. */
+function askedOf(subject: JointSubject, edition: Edition): MarkAsked | undefined {
+  const { clauses } = edition;
+  if (!isBlock(subject)) return { rule: edition.lineSideMark, cite: clauses.serviceSplices };
+  const kind = subject.joint.equipment?.kind;
+  if (kind === "wireway") return { rule: ASKED, cite: clauses.wirewayBlocks };
+  if (edition.blockLineSideMark === "everywhere") return { rule: ASKED, cite: clauses.serviceSplices };
+  if (kind === "box") return { rule: ASKED, cite: clauses.boxBlocks };
+  return kind === undefined ? undefined : { rule: edition.lineSideMark, cite: clauses.serviceSplices };
+}
+
+function isBlock({ connector }: JointSubject): boolean {
+  return connector.family === "power-distribution-block";
+}
+
 /** It may be on service conductors: only the mark, or an edition that asks for none, makes that indifferent. */
 function protectionNotKnown(
   subject: JointSubject,
   worksheet: Worksheet,
   edition: Edition,
 ): CheckFinding | NotApplicable {
-  const rule = edition.lineSideMark;
+  const rule = askedOf(subject, edition)?.rule;
   const date = subject.joint.basis?.installedOn ?? "";
-  const asked = rule.asked === "yes" || (rule.asked === "from" && !(DATE.test(date) && date < rule.date));
+  const asked =
+    rule === undefined || rule.asked === "yes" || (rule.asked === "from" && !(DATE.test(date) && date < rule.date));
   if (subject.connector.lineSide === "marked" || !asked)
     return notApplicable(
       ID,
@@ -131,7 +166,10 @@ function protectionNotKnown(
 }
 
 function marked(subject: JointSubject, worksheet: Worksheet, edition: Edition, service: Step): CheckFinding {
-  const cite = edition.clauses.serviceSplices;
+  const { rule, cite } = askedOf(subject, edition) ?? {
+    rule: edition.lineSideMark,
+    cite: edition.clauses.serviceSplices,
+  };
   const mark = worksheet.given("line-side mark of the connector", "marked", `${subject.origin}/lineSide`);
   worksheet.conclude(
     "the connector carries the mark",
@@ -143,9 +181,9 @@ function marked(subject: JointSubject, worksheet: Worksheet, edition: Edition, s
   return settled(ID, worksheet, {
     sentence: "The connector is marked for the line side of service equipment.",
     cite,
-    required: askedText(edition.lineSideMark),
+    required: askedText(rule),
     offered: "marked",
-    conditions: edition.lineSideMark.asked === "no" ? NO_CONDITIONS : PHOTOGRAPH_MARK,
+    conditions: rule.asked === "no" ? NO_CONDITIONS : PHOTOGRAPH_MARK,
   });
 }
 

@@ -28,7 +28,7 @@ const ID = "bending-space";
  * wall opposite its terminal, Table 312.6(A) where it leaves through another. Compact aluminum is read in its own
  * column. A removable or lay-in terminal for one wire needs less by the figure beside the space.
  * Worked: 4/0 AWG copper straight in needs 7 in, and 7 in is enough; 500 kcmil needs 14 in, and 12 in is refused.
- * A terminal that comes fixed in its equipment is not removable. Aluminum that is compact is taken to be of the 8000
+ * The terminals of a power distribution block are such terminals. A terminal that comes fixed in its equipment is not removable. Aluminum that is compact is taken to be of the 8000
  * series, as building wire is.
  * Silent: the table lays down nothing for the smallest sizes; the further ways of 312.6(B) to leave through the
  * opposite wall.
@@ -37,11 +37,18 @@ export const bendingSpace: Rule = {
   id: ID,
   title: "Space to bend the conductor at its terminal",
   clauses: ["bendingOpposite", "bendingSide"],
-  needs: ["joint/equipment/bending", "joint/conductors/0/size", "joint/conductors/0/stranding"],
+  needs: [
+    "joint/equipment/bending",
+    "joint/conductors/0/size",
+    "joint/conductors/0/stranding",
+    "joint/function",
+    "connector/family",
+  ],
   cannotSee: "what else stands in the way of the conductor",
   check(subject, edition) {
     const { joint } = subject;
-    if (joint.function !== "termination") return notApplicable(ID, "no conductor ends on a terminal of the equipment");
+    if (joint.function !== "termination" && !isBlock(subject))
+      return notApplicable(ID, "no conductor ends on a terminal of the equipment");
     const bending = joint.equipment?.bending;
     if (bending === undefined) return notApplicable(ID, `the bending space is not given${spaceAsked(joint, edition)}`);
     if (joint.conductors.every((conductor) => isUnspecified(conductor, bending.entry, edition)))
@@ -49,6 +56,11 @@ export const bendingSpace: Rule = {
     return judge(subject, new Worksheet(), bending, edition);
   },
 };
+
+/** 376.56(B)(3), 314.28(E)(3): the conductors on a distribution block bend as those on a terminal do. */
+function isBlock({ connector }: JointSubject): boolean {
+  return connector.family === "power-distribution-block";
+}
 
 /** A failure of any conductor decides; then a missing fact; only then do all pass. */
 function judge(subject: JointSubject, worksheet: Worksheet, bending: BendingSpace, edition: Edition): CheckFinding {
