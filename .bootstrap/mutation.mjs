@@ -6,24 +6,16 @@
 // docs/mutation-survivors.md says what is broken, what is not, and what may stay unnoticed.
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { setPriority } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { install } from "./install.mjs";
 import { node, root } from "./run.mjs";
 
 const RULES = "packages/rules/src";
 const found = join(root, "var/mutation");
 
-/** Tests beyond the topic's own that are near enough to be asked. */
-const FINDINGS = ["tests/rule-cases/**/*.test.ts"];
-const WHOLE_JOINTS = ["tests/larkfen/*.test.ts"];
-const BESIDE = {
-  joint: [...FINDINGS, ...WHOLE_JOINTS],
-  selection: WHOLE_JOINTS,
-  schedule: WHOLE_JOINTS,
-  preparation: [...FINDINGS, ...WHOLE_JOINTS],
-  torque: [...FINDINGS, ...WHOLE_JOINTS],
-  rulesets: ["tests/edition-differences/**/*.test.ts", "tests/table-cells/**/*.test.ts"],
-};
+/** Folders of tests beyond the topic's own that are near enough to be asked. */
+const BESIDE = { rulesets: ["tests/rule-cases", "tests/edition-differences"] };
+const BESIDE_ANY = ["tests/rule-cases"];
 
 const args = process.argv.slice(2);
 const named = args.filter((arg) => !arg.startsWith("--"));
@@ -58,15 +50,15 @@ function run(topic) {
     config,
     JSON.stringify({
       mutate: [`${folder}/**/*.ts`, "!**/*.test.ts"],
-      plugins: ["@stryker-mutator/vitest-runner", join(root, ".bootstrap/mutation-prose.mjs")],
+      plugins: ["prose", "runner"].map((name) => join(root, `.bootstrap/mutation-${name}.mjs`)),
       ignorers: ["prose"],
-      testRunner: "vitest",
-      vitest: { configFile: ".bootstrap/mutation-tests.config.mjs", related: false },
+      testRunner: "bundled",
       coverageAnalysis: "perTest",
       concurrency: jobs,
       incremental: true,
       incrementalFile: join(found, `${topic}.incremental.json`),
       tempDirName: "var/mutation/sandbox",
+      allowEmpty: true,
       ignorePatterns: ["apps", "coverage", "docs", "**/dist", "packages/stock", "tests/bench", "tests/architecture"],
       reporters: ["json"],
       jsonReporter: { fileName: join(found, `${topic}.json`) },
@@ -74,9 +66,15 @@ function run(topic) {
       allowConsoleColors: false,
     }),
   );
-  const own = `${folder}/**/*.test.ts`;
-  process.env.LANDFAST_MUTATION_TESTS = [own, ...(BESIDE[topic] ?? FINDINGS)].join(";");
+  process.env.LANDFAST_MUTATION_TESTS = [folder, ...(BESIDE[topic] ?? BESIDE_ANY)].flatMap(testsIn).join(";");
   return node("node_modules/@stryker-mutator/core/bin/stryker.js", "run", config);
+}
+
+function testsIn(folder) {
+  return readdirSync(join(root, folder), { recursive: true })
+    .filter((file) => file.endsWith(".test.ts"))
+    .map((file) => relative(root, join(root, folder, file)))
+    .sort();
 }
 
 function reportOf(topic) {
