@@ -1,7 +1,7 @@
 import { byText } from "../problem/canonical-problem.js";
 import { UnusableProblem } from "../problem/check-problem.js";
 import type { Model, ModelColumn, ModelRow, SolveLimits, Solver } from "../solver/solver.js";
-import { SolverFailure } from "../solver/solver.js";
+import { OutOfTime, SolverFailure } from "../solver/solver.js";
 import type { Bar, BarAnswer, BarConductor, BarLanding, BarOpening, BarQuestion } from "./bar-question.js";
 import { type Filling, openingFillings } from "./opening-fillings.js";
 
@@ -23,7 +23,7 @@ interface OpeningKind {
  * found by three integer programs one after another. Bars and conductors may come in any order.
  * Worked: a bar of 5 openings for one 14-4 or two like 14-12, 3 neutrals and 4 grounds of 12 AWG: 3 + 2 openings, none
  * spare. One more neutral: a bar is added.
- * @throws UnusableProblem; SolverFailure.
+ * @throws UnusableProblem; OutOfTime; SolverFailure.
  */
 export async function landOnBars(question: BarQuestion, solver: Solver, limits: SolveLimits = {}): Promise<BarAnswer> {
   refuseFaults(question);
@@ -103,7 +103,7 @@ class BarModel {
       const answer = await solver.solve(this.#model(counted), limits);
       if (answer.values.length === 0) {
         if (values.length > 0) return { values, proven: false };
-        throw new SolverFailure("the time limit came before any landing; allow more time");
+        throw new OutOfTime("the time limit came before any landing; allow more time");
       }
       values = answer.values;
       proven = proven && answer.status === "optimal";

@@ -6,7 +6,7 @@ import { byText } from "../problem/canonical-problem.js";
 import { UnusableProblem } from "../problem/check-problem.js";
 import { breakEven } from "./break-even.js";
 import type { Economics, PriceUsed, WayCost, WayLine } from "./economics.js";
-import type { EconomicsQuestion, MadeJoints, WayOfMaking } from "./economics-question.js";
+import type { EconomicsQuestion, MadeJoints, OnceCost, WayOfMaking } from "./economics-question.js";
 
 /**
  * Two ways to make the same joints: parts, extras, hours, tools, dies, set-up, number of part numbers, and from how many
@@ -89,7 +89,7 @@ function workedWay(way: WayOfMaking, prices: ReadonlyMap<string, ItemPrice | nul
       return { line, parts, extras, hours, labour, each: sumOf([parts, extras, ...(rate === null ? [] : [labour])]) };
     });
   const everyJoint = sumOf(lines.map(({ line, each }) => forAll(line, each)));
-  const once = sumOf(way.once.map(({ cost }) => exactMoney(cost)));
+  const once = sumOf(way.once.map(paidOnce));
   return {
     way,
     lines,
@@ -116,7 +116,7 @@ function wayCost(worked: WorkedWay, currency: string | null): WayCost {
   const sumLines = (pick: (line: WorkedLine) => Exact | null): Exact | null =>
     sumOf(lines.map((one) => forAll(one.line, pick(one))));
   const onceOf = (...kinds: readonly string[]): Money | null =>
-    money(sumOf(way.once.filter(({ kind }) => kinds.includes(kind)).map(({ cost }) => exactMoney(cost))));
+    money(sumOf(way.once.filter(({ kind }) => kinds.includes(kind)).map(paidOnce)));
   const hours = sumLines((line) => line.hours);
   return {
     name: way.name,
@@ -144,7 +144,7 @@ function wayCost(worked: WorkedWay, currency: string | null): WayCost {
     parts: money(sumLines((line) => line.parts)),
     extras: money(sumLines((line) => line.extras)),
     labour: labourIsCosted ? money(sumLines((line) => line.labour)) : null,
-    once: way.once.map(({ what, kind, cost }) => ({ what, kind, cost })),
+    once: way.once.map(({ what, kind, cost, owned = false }) => ({ what, kind, cost, owned })),
     tools: onceOf("tool", "die"),
     setUp: onceOf("set-up"),
     everyJoint: money(worked.everyJoint),
@@ -167,7 +167,7 @@ function unknownIn({ way, lines, prices, labourIsCosted }: WorkedWay): string[] 
     ...(extras === "" ? [] : [`what is needed besides the connector has no price, or was not stated: ${extras}`]),
     ...(hours === "" ? [] : [`no labor hours: ${hours}`]),
     ...(labourIsCosted ? [] : ["no labor rate"]),
-    ...way.once.flatMap(({ what, cost }) => (cost === null ? [`${what} has no cost`] : [])),
+    ...way.once.flatMap((one) => (paidOnce(one) === null ? [`${one.what} has no cost`] : [])),
   ];
 }
 
@@ -190,6 +190,10 @@ function cheaperOf(difference: Exact, first: string, second: string): string | n
 
 function forAll({ joints }: MadeJoints, each: Exact | null): Exact | null {
   return each === null ? null : times(each, exactOf(joints));
+}
+
+function paidOnce({ cost, owned }: OnceCost): Exact | null {
+  return owned === true ? ZERO : exactMoney(cost);
 }
 
 function exactMoney(money: Money | null): Exact | null {

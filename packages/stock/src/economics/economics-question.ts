@@ -27,8 +27,10 @@ export interface OnceCost {
   /** "battery press", "set of dies", "setting up and trial crimps". */
   readonly what: string;
   readonly kind: "tool" | "die" | "set-up";
-  /** null: not known. */
+  /** null: not known, or nothing is paid because it is owned. */
   readonly cost: Money | null;
+  /** It is there already: nothing more is paid for it. */
+  readonly owned?: boolean;
 }
 
 /** One way to make the joints: mechanical, compression, or whatever the user names it. */

@@ -166,6 +166,13 @@ describe("mechanical against compression", () => {
     });
   });
 
+  it("pays nothing for what is owned, which is not the same as not known", () => {
+    const once = [{ what: "battery press", kind: "tool", cost: null, owned: true } as const];
+    const { second } = ask({ second: { ...compression, once } });
+    expect(second).toMatchObject({ tools: usd("0"), total: usd("350"), unknown: [] });
+    expect(second.once).toEqual([{ what: "battery press", kind: "tool", cost: null, owned: true }]);
+  });
+
   it("counts extras, several lines and part numbers", () => {
     const lines = [
       joints("M", 0.4, { extras: [{ what: "compound", costEach: usd("0.15") }] }),

@@ -35,7 +35,12 @@ export interface WayCost {
   readonly extras: Money | null;
   /** null also where no rate is given. */
   readonly labour: Money | null;
-  readonly once: readonly { readonly what: string; readonly kind: string; readonly cost: Money | null }[];
+  readonly once: readonly {
+    readonly what: string;
+    readonly kind: string;
+    readonly cost: Money | null;
+    readonly owned: boolean;
+  }[];
   readonly tools: Money | null;
   readonly setUp: Money | null;
   /** Paid for each joint, and paid once. */

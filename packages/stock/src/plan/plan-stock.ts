@@ -4,7 +4,7 @@ import { commonCurrency, type Money } from "../money/money.js";
 import { canonicalProblem } from "../problem/canonical-problem.js";
 import type { StockProblem } from "../problem/stock-problem.js";
 import { itemsInEveryPlan, makersIn, reduceOffer } from "../reduction/offer-reduction.js";
-import { type SolveLimits, type Solver, SolverFailure } from "../solver/solver.js";
+import { OutOfTime, type SolveLimits, type Solver, SolverFailure } from "../solver/solver.js";
 import { type CostModel, costModel } from "./cost-model.js";
 import { type CoverPlan, coverPlan } from "./cover-plan.js";
 import { withoutNeedlessParts } from "./needless-parts.js";
@@ -46,7 +46,7 @@ export class NoSuchPlan extends RangeError {
  * first.
  * Worked: items A (makes classes 1, 2), B (2, 3), C (1, 2, 3): fewest is C alone; at 1, 1 and 5 a part and one joint each,
  * cheapest is A and B for 3 against 15.
- * @throws UnusableProblem, UnlikeCurrencies, RangeError for a wrong option; NoSuchPlan; SolverFailure.
+ * @throws UnusableProblem, UnlikeCurrencies, RangeError for a wrong option; NoSuchPlan; OutOfTime; SolverFailure.
  */
 export async function planStock(
   problem: StockProblem,
@@ -237,7 +237,7 @@ async function solveModel(
   const bound = Number.isFinite(answer.bound) ? plus(exactOf(answer.bound), constant) : null;
   if (answer.status === "infeasible") throw new NoSuchPlan();
   if (answer.status !== "limit-without-plan") return { shares: sharesOf(answer.values), bound };
-  if (fallback === null) throw new SolverFailure("the time limit came before any plan; allow more time");
+  if (fallback === null) throw new OutOfTime("the time limit came before any plan; allow more time");
   return { shares: fallback, bound };
 }
 

@@ -1,5 +1,5 @@
 import type { Model, ModelColumn, ModelRow, SolveLimits, Solver } from "../solver/solver.js";
-import { SolverFailure } from "../solver/solver.js";
+import { OutOfTime } from "../solver/solver.js";
 import { type Offer, type OfferedClass, unservableOf } from "./offer.js";
 
 /**
@@ -13,7 +13,7 @@ export async function withoutShortClasses(offer: Offer, solver: Solver, limits: 
   const atRisk = offer.classes.filter(({ makers }) => makers.every(({ item }) => isStockOnly(item)));
   if (atRisk.length === 0) return offer;
   const answer = await solver.solve(shortageModel(atRisk, offer), limits);
-  if (answer.status !== "optimal") throw new SolverFailure("the stock on hand could not be shared out in time");
+  if (answer.status !== "optimal") throw new OutOfTime("the stock on hand could not be shared out in time");
   const short = new Set(atRisk.filter((_, place) => (answer.values[place] ?? 0) < 0.5));
   return {
     ...offer,

@@ -51,6 +51,11 @@ export class SolverFailure extends Error {
   override readonly name: string = "SolverFailure";
 }
 
+/** A limit came before any plan was found. */
+export class OutOfTime extends SolverFailure {
+  override readonly name: string = "OutOfTime";
+}
+
 export interface Solver {
   /**
    * Solves to proven optimality unless a limit stops it.

@@ -2,6 +2,7 @@ import { compareExact } from "@landfast/rules";
 import { decimalOf, minus } from "../money/decimal.js";
 import { type Money, moneyOf } from "../money/money.js";
 
+import type { Unservable } from "../plan/offer.js";
 import { type PlanOptions, planStock } from "../plan/plan-stock.js";
 import type { Proof } from "../plan/stock-plan.js";
 import type { StockProblem } from "../problem/stock-problem.js";
@@ -25,7 +26,8 @@ export interface TradeOffCurve {
   readonly currency: string | null;
   /** True when every number between the ends was asked about. */
   readonly complete: boolean;
-  readonly unservable: number;
+  /** Joints for which nothing can be planned, with the reason. */
+  readonly unservable: readonly Unservable[];
 }
 
 export interface TradeOffOptions extends Omit<PlanOptions, "mostPartNumbers"> {
@@ -48,7 +50,7 @@ export async function tradeOffCurve(
     throw new RangeError("mostPoints is a whole number from 2 up");
   const fewest = await planStock(problem, { kind: "fewest-then-cheapest" }, solver, options);
   const cheapest = await planStock(problem, { kind: "least-cost" }, solver, options);
-  const unservable = cheapest.unservable.length;
+  const { unservable } = cheapest;
   if (fewest.cost === null || cheapest.cost === null) return { points: [], currency: null, complete: true, unservable };
   const plans = [fewest];
   const numbers = numbersBetween(fewest.partNumbers, cheapest.partNumbers, mostPoints);

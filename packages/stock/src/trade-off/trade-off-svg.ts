@@ -22,7 +22,7 @@ const DOUBT = "#b3382c";
  * numbers there is nothing; a hollow dot where the cost is not proven to be the least. One self-contained SVG: no
  * script, no style sheet, no font and nothing from elsewhere.
  */
-export function tradeOffSvg({ points, currency }: TradeOffCurve): string {
+export function tradeOffSvg({ points, currency }: Pick<TradeOffCurve, "points" | "currency">): string {
   const [first] = points;
   const last = points.at(-1);
   if (first === undefined || last === undefined || currency === null)
