@@ -81,6 +81,8 @@ class BundledTests {
     } finally {
       shared.activeMutant = undefined;
     }
+    if (wanted !== undefined && nrOfTests !== wanted.size)
+      throw new Error("a test that reached this place is not there");
     return { status: "survived", nrOfTests };
   }
 
@@ -100,10 +102,12 @@ export const strykerPlugins = [{ kind: "TestRunner", name: "bundled", injectable
 class Collector {
   tests = [];
   #file = "";
+  #count = 0;
   #suites = [];
 
   async file(name, load) {
     this.#file = name;
+    this.#count = 0;
     this.#suites = [newSuite(name)];
     await load();
   }
@@ -118,7 +122,8 @@ class Collector {
       const body = rest.find((one) => typeof one === "function");
       const suites = [...this.#suites];
       const names = [...suites.slice(1).map((one) => one.name), name];
-      const id = `${this.#file}#${String(this.tests.length)} ${names.join(" > ")}`;
+      this.#count += 1;
+      const id = `${this.#file}#${String(this.#count)} ${names.join(" > ")}`;
       this.tests.push({ id, name: id, file: this.#file, run: (begin = () => {}) => runOne(suites, body, begin) });
     };
     const hook = (kind) => (body) => {
