@@ -65,7 +65,7 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
-    about: ["electrode-conductor-size"],
+    about: ["electrode-conductor-size", "electrode-connection"],
     because: "250.66(C): the ring's own size is no fact of the joint; the library goes by the table, the oracle asks",
     perThousand: 4,
   },
@@ -119,7 +119,7 @@ const LIBRARY_ASKS: readonly Explained[] = [
   {
     library: "needs-information",
     oracle: "accept",
-    about: ["voltage-rating", "terminal-temperature", "device-protection"],
+    about: ["voltage-rating", "terminal-temperature", "device-protection", "feeder-tap"],
     because: "the library wants the voltage rating of bare connectors too",
     perThousand: 6,
   },
@@ -142,6 +142,13 @@ const LIBRARY_ASKS: readonly Explained[] = [
     oracle: "accept",
     about: ["parallel-legs", "terminal-temperature"],
     because: "leads of equipment in parallel: the library does not take them for the legs of the circuit",
+    perThousand: 0.5,
+  },
+  {
+    library: "needs-information",
+    oracle: "accept",
+    about: ["aluminum-in-earth"],
+    because: "the library asks where an aluminum bonding jumper lies, as it does for an electrode conductor",
     perThousand: 0.5,
   },
   {
