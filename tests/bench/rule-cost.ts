@@ -2,6 +2,7 @@ import {
   CALCULATIONS,
   type CalculationName,
   type CalculationQuestions,
+  type Connector,
   calculate,
   checkJoint,
   type Edition,
@@ -14,7 +15,7 @@ import {
   type Rule,
 } from "@landfast/rules";
 import { CALCULATION_QUESTIONS } from "../findings/calculation-questions.js";
-import { type Generated, generate } from "../oracle/generate.js";
+import { generate } from "../oracle/generate.js";
 import { median } from "./ratio.js";
 
 /** Joints looked at; enough that every rule finds some that it applies to. */
@@ -85,18 +86,21 @@ export function benchRuleCost(): void {
 }
 
 function askedOf(number: number): Asked {
-  // As they come over the wire: objects put together by spreading have a hidden class each, which no client's have.
-  const { joint, connector, basis, ownTerminal } = JSON.parse(JSON.stringify(generate(number))) as Generated;
-  const under = JSON.parse(JSON.stringify({ ...joint, basis })) as Joint;
+  const generated = generate(number);
+  // As it comes over the wire: objects put together by spreading have a hidden class each, which no client's have.
+  const { joint, connector } = JSON.parse(
+    JSON.stringify({ joint: { ...generated.joint, basis: generated.basis }, connector: generated.connector }),
+  ) as { readonly joint: Joint; readonly connector: Connector };
+  const ownTerminal = connector.mounting.kind === "integral";
   return {
-    question: { joint: under, basis, connector, origin: ownTerminal ? "equipment" : "catalogue" },
+    question: { joint, basis: generated.basis, connector, origin: ownTerminal ? "equipment" : "catalogue" },
     subject: {
-      joint: under,
+      joint,
       connector,
       origin: ownTerminal ? "joint/equipment/terminal" : "connector",
-      landings: landConductors(under, connector),
+      landings: landConductors(joint, connector),
     },
-    edition: editionOf(basis),
+    edition: editionOf(generated.basis),
   };
 }
 
