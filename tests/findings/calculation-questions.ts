@@ -6,6 +6,7 @@ import {
   type ConductorRun,
   type FillConductor,
   TAP_ALLOWANCES,
+  TAP_CONDITIONS,
 } from "@landfast/rules";
 
 const c = (value: number) => ({ value, unit: "Cel" }) as const;
@@ -284,6 +285,9 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
             primaryV: 480,
             secondaryV: 208,
             highBay: { wallHeight: ft(36), horizontalLength: ft(20), tapAboveFloor: { value: 10, unit: "m" } },
+            windings: "delta-delta",
+            transformerSecondaryA: 90,
+            conditionsMet: TAP_CONDITIONS,
             size: "4/0 AWG",
             run,
           }) as const,

@@ -163,8 +163,13 @@ export {
   type KFactorInsulation,
 } from "./topics/short-circuit/k-factor-heating.js";
 export type { ShortCircuitAsk, ShortCircuitQuestion } from "./topics/short-circuit/short-circuit.js";
-export type { HighBay, TapAsk, TapQuestion } from "./topics/tap-size/tap.js";
-export { TAP_ALLOWANCES, type TapAllowance } from "./topics/tap-size/tap-allowances.js";
+export { type HighBay, TAP_WINDINGS, type TapAsk, type TapQuestion, type TapWindings } from "./topics/tap-size/tap.js";
+export {
+  TAP_ALLOWANCES,
+  TAP_CONDITIONS,
+  type TapAllowance,
+  type TapCondition,
+} from "./topics/tap-size/tap-allowances.js";
 export type { MarkedTorque, TorqueQuestion } from "./topics/torque-value/torque.js";
 export type { ToolBit, TorqueTool } from "./topics/torque-value/torque-tool.js";
 export {

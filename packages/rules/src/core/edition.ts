@@ -147,7 +147,10 @@ export interface EditionClauses {
   readonly tapToTransformer: Citation;
   readonly tapInHighBay: Citation;
   readonly transformerSecondary: Citation;
+  readonly secondaryByPrimary: Citation;
   readonly secondaryTo10ft: Citation;
+  readonly secondaryIndustrial: Citation;
+  readonly secondaryOutdoors: Citation;
   readonly secondaryTo25ft: Citation;
   readonly bondingJumperInRaceways: Citation;
   readonly equipmentBondingJumper: Citation;

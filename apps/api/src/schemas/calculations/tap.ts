@@ -1,4 +1,11 @@
-import { type HighBay, TAP_ALLOWANCES, type TapAsk, type TapQuestion } from "@landfast/rules";
+import {
+  type HighBay,
+  TAP_ALLOWANCES,
+  TAP_CONDITIONS,
+  TAP_WINDINGS,
+  type TapAsk,
+  type TapQuestion,
+} from "@landfast/rules";
 import { Type } from "@sinclair/typebox";
 import { enumOf } from "../enum-of.js";
 import { Length, Size } from "../quantity.js";
@@ -16,7 +23,9 @@ export const tap: QuestionForm<"tap"> = {
     ask: enumOf(everyWord<TapAsk>({ "smallest-size": true, check: true })),
     allowance: enumOf(TAP_ALLOWANCES),
     deviceAheadA: amount("the feeder's device, or the device of the transformer's primary", "amperes", AMPERES_MAX),
-    endDeviceA: Type.Optional(amount("the device in which the conductor ends", "amperes", AMPERES_MAX)),
+    endDeviceA: Type.Optional(
+      amount("the device in which the conductor ends, or all of them together", "amperes", AMPERES_MAX),
+    ),
     length: Type.Optional(ref(Length)),
     physicallyProtected: Type.Boolean({
       description: "in a raceway or otherwise protected from damage: true or false",
@@ -29,11 +38,22 @@ export const tap: QuestionForm<"tap"> = {
     highBay: Type.Optional(
       strictly<HighBay>({ wallHeight: ref(Length), horizontalLength: ref(Length), tapAboveFloor: ref(Length) }),
     ),
+    windings: Type.Optional(enumOf(TAP_WINDINGS)),
+    transformerSecondaryA: Type.Optional(
+      amount("the rated secondary current of the transformer", "amperes", AMPERES_MAX),
+    ),
+    conditionsMet: Type.Optional(
+      Type.Array(enumOf(TAP_CONDITIONS), {
+        maxItems: TAP_CONDITIONS.length,
+        uniqueItems: true,
+        description: `what is met on site: a list of ${TAP_CONDITIONS.join(", ")}`,
+      }),
+    ),
     size: Type.Optional(Size),
     run: ref(ConductorRun),
   }),
   example: {
-    ask: "smallest-size",
+    ask: "check",
     allowance: "feeder-tap-to-25-ft",
     deviceAheadA: 400,
     endDeviceA: 100,
@@ -41,6 +61,7 @@ export const tap: QuestionForm<"tap"> = {
     nonContinuousLoadA: 30,
     length: { value: 18, unit: "ft" },
     physicallyProtected: true,
+    size: "1/0 AWG",
     run: exampleRun,
   },
 };

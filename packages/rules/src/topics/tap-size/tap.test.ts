@@ -6,7 +6,7 @@ import { EDITIONS } from "../../rulesets/editions.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { celsius, sampleRun, sampleRunWithout } from "../../samples/sample-run.js";
 import { type TapQuestion, tap } from "./tap.js";
-import { TAP_ALLOWANCES } from "./tap-allowances.js";
+import { TAP_ALLOWANCES, TAP_CONDITIONS, TERMS } from "./tap-allowances.js";
 
 const ft = (value: number): Length => ({ value, unit: "ft" });
 const BAY = { wallHeight: ft(40), horizontalLength: ft(20), tapAboveFloor: ft(30) } as const;
@@ -24,6 +24,7 @@ function questionOf({ run, ...change }: Change): TapQuestion {
     length: ft(20),
     physicallyProtected: true,
     leavesEnclosure: true,
+    conditionsMet: TAP_CONDITIONS,
     run: sampleRun(run),
     ...change,
   };
@@ -178,18 +179,22 @@ describe("the way a tap takes", () => {
     expect(check({ allowance: "feeder-tap-outdoors", length: ft(500) })).toBe(true);
     expect(askWithout("length", { allowance: "feeder-tap-outdoors" }).outcome).toBe("answered");
   });
-  test.each(TAP_ALLOWANCES)("%s must be protected from damage", (allowance) => {
-    const change = {
-      allowance,
-      length: ft(8),
-      primaryV: 480,
-      secondaryV: 480,
-      highBay: BAY,
-      physicallyProtected: false,
-    };
-    expect(check(change)).toBe(false);
-    expect(ask(change).refusal?.code).toBe("NO_SOLUTION");
-  });
+  test.each(TAP_ALLOWANCES.filter((allowance) => allowance !== "secondary-protected-by-primary"))(
+    "%s must be protected from damage",
+    (allowance) => {
+      const change = {
+        allowance,
+        transformerSecondaryA: 50,
+        length: ft(8),
+        primaryV: 480,
+        secondaryV: 480,
+        highBay: BAY,
+        physicallyProtected: false,
+      };
+      expect(check(change)).toBe(false);
+      expect(ask(change).refusal?.code).toBe("NO_SOLUTION");
+    },
+  );
   test.each([
     ["wallHeight", 35, false],
     ["wallHeight", 35.1, true],
@@ -203,9 +208,109 @@ describe("the way a tap takes", () => {
   ] as const)("high bay, %s %d ft: %s", (fact, value, holds) => {
     expect(check({ allowance: "feeder-tap-in-high-bay", highBay: { ...BAY, [fact]: ft(value) } })).toBe(holds);
   });
-  test("what is seen on site only is said", () => {
-    expect(ask({}).advice.join(" ")).toContain("one circuit breaker");
-    expect(ask({ ask: "check", size: "6 AWG" }).advice).toEqual([]);
+  test("a size is found without what is seen on site, and that is said", () => {
+    expect(askWithout("conditionsMet").advice.join(" ")).toContain("one circuit breaker");
+    expect(ask({}).advice).toEqual([]);
+    expect(ask({ conditionsMet: [] })).toMatchObject({ outcome: "refused", refusal: { code: "NO_SOLUTION" } });
+  });
+  test("a conductor is not allowed before that is known; it is not asked where the size is wrong anyway", () => {
+    expect(askWithout("conditionsMet", { ask: "check", size: "3/0 AWG" })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "question/conditionsMet" }],
+    });
+    expect(askWithout("conditionsMet", { ask: "check", size: "6 AWG" }).results[0]?.value).toBe(false);
+  });
+  test.each(TAP_ALLOWANCES)("%s hangs on each of its conditions", (allowance) => {
+    const change = {
+      allowance,
+      deviceAheadA: 200,
+      length: ft(8),
+      primaryV: 480,
+      secondaryV: 480,
+      highBay: BAY,
+      windings: "two-wire",
+      transformerSecondaryA: 50,
+      size: "500 kcmil",
+    } as const;
+    const { conditions } = TERMS[allowance];
+    expect(check({ ...change, conditionsMet: conditions })).toBe(true);
+    for (const without of conditions)
+      expect(check({ ...change, conditionsMet: TAP_CONDITIONS.filter((one) => one !== without) })).toBe(false);
+  });
+});
+
+describe("secondary conductors", () => {
+  const check = (size: string, change: Change) => main({ ask: "check", size, ...change });
+
+  // hand: 100 A x 480 / 240 = 200 A: 3/0 AWG 200 A at 75 C, 2/0 AWG 175 A
+  describe("protected by the device of the primary, (C)(1)", () => {
+    const change: Change = {
+      allowance: "secondary-protected-by-primary",
+      deviceAheadA: 100,
+      primaryV: 480,
+      secondaryV: 240,
+      windings: "two-wire",
+    };
+    test.each(EDITIONS)("$edition: the whole of it counts through the transformer", (edition) => {
+      expect(main(change, edition)).toBe("3/0 AWG");
+      expect(share(change)).toBe(200);
+      expect(ask(change, edition).cite.locator).toBe("240.21(C)(1)");
+      expect(check("2/0 AWG", change)).toBe(false);
+      expect(check("3/0 AWG", change)).toBe(true);
+    });
+    test("no device at the end, no length and no protection from damage is asked for", () => {
+      const question = { ...questionOf(change), physicallyProtected: false };
+      Reflect.deleteProperty(question, "endDeviceA");
+      Reflect.deleteProperty(question, "length");
+      const finding = tap.answer(question, { ruleSet: "nfpa70", edition: "2023" }, nfpa70Edition2023);
+      expect(finding.results.map(({ name }) => name)).not.toContain("device at the end");
+      expect(finding.results[0]?.value).toBe("3/0 AWG");
+    });
+    test.each([
+      ["two-wire", true],
+      ["delta-delta", true],
+      ["other", false],
+    ] as const)("windings %s: %s", (windings, allowed) => {
+      expect(check("3/0 AWG", { ...change, windings })).toBe(allowed);
+    });
+    test("the windings are asked for", () => {
+      expect(askWithout("windings", change).missing[0]?.path).toBe("question/windings");
+    });
+  });
+
+  // hand: transformer 208 A: 4/0 AWG 230 A at 75 C (3/0 AWG 200 A); devices 240 A together: 250 kcmil 255 A
+  describe("in an industrial installation up to 25 ft, (C)(3)", () => {
+    const change: Change = {
+      allowance: "industrial-secondary-to-25-ft",
+      deviceAheadA: 110,
+      endDeviceA: 200,
+      transformerSecondaryA: 208,
+    };
+    test.each([
+      [200, 200, "3/0 AWG"],
+      [200, 201, "4/0 AWG"],
+      [200, 208, "4/0 AWG"],
+      [230, 208, "4/0 AWG"],
+      [231, 208, "250 kcmil"],
+    ])("devices of %d A together, transformer %d A: %s", (endDeviceA, transformerSecondaryA, size) => {
+      expect(main({ ...change, endDeviceA, transformerSecondaryA })).toBe(size);
+    });
+    test("its length and its facts", () => {
+      expect(ask(change).cite.locator).toBe("240.21(C)(3)");
+      expect(check("250 kcmil", { ...change, length: ft(25) })).toBe(true);
+      expect(check("250 kcmil", { ...change, length: ft(25.1) })).toBe(false);
+      expect(askWithout("transformerSecondaryA", change).missing[0]?.path).toBe("question/transformerSecondaryA");
+      expect(askWithout("endDeviceA", change).missing[0]?.path).toBe("question/endDeviceA");
+    });
+  });
+
+  // hand: end device 60 A: 6 AWG 65 A at 75 C, however large the device ahead and however long
+  test("outdoors, (C)(4): no share and no length", () => {
+    const change: Change = { allowance: "secondary-outdoors", deviceAheadA: 2000, length: ft(900) };
+    expect(main(change)).toBe("6 AWG");
+    expect(share(change)).toBeUndefined();
+    expect(ask(change).cite.locator).toBe("240.21(C)(4)");
+    expect(check("8 AWG", change)).toBe(false);
   });
 });
 

@@ -13,12 +13,13 @@ import type { Length } from "../../core/quantity.js";
 import { hasAmpacity, type PreparedRun, preparedRun, runAmpacity } from "../../core/run-ampacity.js";
 import { NEEDS_LISTED_USE } from "../../core/small-conductor.js";
 import { sizesOf } from "../../core/table.js";
-import { type AllowanceTerms, type TapAllowance, TERMS } from "./tap-allowances.js";
+import { type AllowanceTerms, CONDITION_WORDS, type TapAllowance, type TapCondition, TERMS } from "./tap-allowances.js";
 
 const NAME = "tap";
 const LEAVES_PATH = "question/leavesEnclosure";
 const END_PATH = "question/endDeviceA";
 const SMALLEST_PARALLEL = "1/0 AWG";
+const CONDITIONS_PATH = "question/conditionsMet";
 const HIGH_BAY_WALLS_OVER_FT = 35;
 const HIGH_BAY_HORIZONTAL_UP_TO_FT = 25;
 const HIGH_BAY_TAP_FROM_FT = 30;
@@ -33,12 +34,19 @@ export interface HighBay {
   readonly tapAboveFloor: Length;
 }
 
+/** "two-wire": single-phase. "delta-delta": three-phase with three wires of one voltage on the secondary. */
+export const TAP_WINDINGS = ["two-wire", "delta-delta", "other"] as const;
+export type TapWindings = (typeof TAP_WINDINGS)[number];
+
 export interface TapQuestion extends CircuitLoad {
   readonly ask: TapAsk;
   readonly allowance: TapAllowance;
   /** The feeder's device; for conductors of a transformer's secondary the device of its primary. */
   readonly deviceAheadA: number;
-  /** The device in which the conductor ends, or the equipment it supplies. */
+  /**
+   * The device in which the conductor ends, or the equipment it supplies; in an industrial installation the ratings of all
+   * devices at its end together. Not needed where the primary's device protects it.
+   */
   readonly endDeviceA?: number;
   /** Of the conductor; of primary and secondary together for a transformer that is tapped. Not needed outdoors. */
   readonly length?: Length;
@@ -49,6 +57,12 @@ export interface TapQuestion extends CircuitLoad {
   readonly primaryV?: number;
   readonly secondaryV?: number;
   readonly highBay?: HighBay;
+  /** Needed where the device of the primary is to protect the secondary. */
+  readonly windings?: TapWindings;
+  /** Needed in an industrial installation: rated current of the secondary. */
+  readonly transformerSecondaryA?: number;
+  /** Of what the allowance asks for on site, what is met. Needed to check a conductor; otherwise it is said as advice. */
+  readonly conditionsMet?: readonly TapCondition[];
   /** Needed to check a tap. */
   readonly size?: string;
   readonly run: ConductorRun;
@@ -57,15 +71,16 @@ export interface TapQuestion extends CircuitLoad {
 /**
  * Which conductor may be protected at its end only, and is this one large enough?
  *
- * NFPA 70 240.21(B)(1) to (5), (C)(2), (C)(6) (2017, 2020, 2023), in our words: the ampacity, after correction and at the
+ * NFPA 70 240.21(B)(1) to (5), (C)(1) to (6) (2017, 2020, 2023), in our words: the ampacity, after correction and at the
  * terminations, carries the load, reaches the device at the end and its share of the device ahead: a tenth up to 10 ft
  * where it leaves its enclosure, a third up to 25 ft, in a high bay and at a tapped transformer, none outdoors. On the
- * secondary side the device ahead counts times primary over secondary voltage. The next standard rating is never made use
- * of.
+ * secondary side the device ahead counts times primary over secondary voltage. (C)(1): two-wire and delta-delta secondaries
+ * reach the whole of it and need no device of their own; (C)(3): in industrial installations up to 25 ft they reach the
+ * transformer's secondary current and all devices at their end together; (C)(4): outdoors no share and no length; (C)(5):
+ * those of a tapped transformer follow (B)(3). The next standard rating is never made use of.
  * Worked: 400 A feeder, 25 ft: 400 / 3 = 133.3 A, 1/0 AWG copper (150 A at 75 C). 125 A at 480 V, 208 V secondary, 8 ft:
  * 125 x 480 / 208 / 10 = 28.8 A and the 100 A device: 3 AWG.
- * Silent: taps of motors and busways, supervised industrial installations (240.92), secondary conductors outdoors or
- * without limit of length, and what must be seen on site, which is said as advice.
+ * Silent: taps of motors and busways, and the formulas of supervised industrial installations (240.92).
  */
 export const tap: Calculation<TapQuestion> = {
   name: NAME,
@@ -78,7 +93,10 @@ export const tap: Calculation<TapQuestion> = {
     "tapInHighBay",
     "tapOutdoors",
     "transformerSecondary",
+    "secondaryByPrimary",
     "secondaryTo10ft",
+    "secondaryIndustrial",
+    "secondaryOutdoors",
     "secondaryTo25ft",
     "feederLoad",
     "parallel",
@@ -94,6 +112,9 @@ export const tap: Calculation<TapQuestion> = {
     "question/primaryV",
     "question/secondaryV",
     "question/highBay",
+    "question/windings",
+    "question/transformerSecondaryA",
+    CONDITIONS_PATH,
     "question/continuousLoadA",
     "question/nonContinuousLoadA",
     "question/size",
@@ -123,8 +144,11 @@ interface TapWork {
   readonly terms: AllowanceTerms;
   readonly edition: Edition;
   readonly cite: Citation;
-  readonly end: Step;
+  /** Undefined where the device of the primary protects the conductor. */
+  readonly end: Step | undefined;
   readonly share: Step | undefined;
+  /** Rated current of the secondary that it must carry. */
+  readonly transformer: Step | undefined;
   readonly load: LoadSteps;
   readonly prepared: PreparedRun;
   /** That it may run this way at all. */
@@ -148,24 +172,61 @@ function work(
   const cite = edition.clauses[terms.clause];
   const way = wayOf(sheet, question, terms, edition);
   if (isClosed(way)) return way;
-  if (question.endDeviceA === undefined)
-    return sheet.ask(
-      END_PATH,
-      "The device at the end of the conductor is not given; its ampacity must reach it.",
-      cite,
-    );
-  const end = sheet.positive("device at the end", question.endDeviceA, END_PATH, "A");
+  const end = endOf(sheet, question, terms, cite);
+  if (end !== undefined && isClosed(end)) return end;
   const share = shareOf(sheet, question, terms, atBest, edition);
   if (share !== undefined && isClosed(share)) return share;
+  const transformer = transformerOf(sheet, question, terms, cite);
+  if (transformer !== undefined && isClosed(transformer)) return transformer;
   const load = loadSteps(sheet, question, "feeder", edition);
   if (isClosed(load)) return load;
   const prepared = preparedRun(sheet, question.run, atBest, edition);
   if (isClosed(prepared)) return prepared;
-  const tapWork: TapWork = { sheet, question, terms, edition, cite, end, share, load, prepared, way };
+  const tapWork: TapWork = { sheet, question, terms, edition, cite, end, share, transformer, load, prepared, way };
   return question.ask === "check" ? checkTap(tapWork) : smallestTap(tapWork);
 }
 
-/** Protection from damage, length, and the conditions of a high bay. */
+function endOf(
+  sheet: CalculationSheet,
+  { endDeviceA }: TapQuestion,
+  { endDevice }: AllowanceTerms,
+  cite: Citation,
+): Step | CalculationFinding | undefined {
+  if (endDevice === "none") return undefined;
+  if (endDeviceA === undefined)
+    return sheet.ask(
+      END_PATH,
+      endDevice === "one"
+        ? "The device at the end of the conductor is not given; its ampacity must reach it."
+        : "The devices at the end of the conductor are not given; its ampacity must reach their ratings together.",
+      cite,
+    );
+  return sheet.positive(
+    endDevice === "one" ? "device at the end" : "devices at the end together",
+    endDeviceA,
+    END_PATH,
+    "A",
+  );
+}
+
+function transformerOf(
+  sheet: CalculationSheet,
+  { transformerSecondaryA }: TapQuestion,
+  { carriesTransformer }: AllowanceTerms,
+  cite: Citation,
+): Step | CalculationFinding | undefined {
+  if (!carriesTransformer) return undefined;
+  const path = "question/transformerSecondaryA";
+  if (transformerSecondaryA === undefined)
+    return sheet.ask(
+      path,
+      "The rated secondary current of the transformer is not given; the conductor carries it.",
+      cite,
+    );
+  return sheet.positive("rated secondary current of the transformer", transformerSecondaryA, path, "A");
+}
+
+/** Protection from damage, length, windings, and the conditions of a high bay. */
 function wayOf(
   sheet: CalculationSheet,
   question: TapQuestion,
@@ -173,14 +234,17 @@ function wayOf(
   edition: Edition,
 ): readonly TapCheck[] | CalculationFinding {
   const cite = edition.clauses[terms.clause];
-  const guarded = sheet.given(
-    "protected from physical damage",
-    question.physicallyProtected,
-    "question/physicallyProtected",
-  );
-  const checks: TapCheck[] = [
-    { holds: question.physicallyProtected, step: guarded, failing: "it is not protected from physical damage" },
-  ];
+  const checks: TapCheck[] = [];
+  if (terms.windingsDecide) {
+    const windings = windingsCheck(sheet, question, cite);
+    if (isClosed(windings)) return windings;
+    checks.push(windings);
+  } else
+    checks.push({
+      holds: question.physicallyProtected,
+      step: sheet.given("protected from physical damage", question.physicallyProtected, "question/physicallyProtected"),
+      failing: "it is not protected from physical damage",
+    });
   if (terms.upToFt !== undefined) {
     if (question.length === undefined)
       return sheet.ask("question/length", "The length of the conductor decides whether this allowance holds.", cite);
@@ -197,6 +261,43 @@ function wayOf(
       cite,
     );
   return [...checks, ...highBayChecks(sheet, question.highBay, cite)];
+}
+
+function windingsCheck(
+  sheet: CalculationSheet,
+  { windings }: TapQuestion,
+  cite: Citation,
+): TapCheck | CalculationFinding {
+  if (windings === undefined)
+    return sheet.ask(
+      "question/windings",
+      "Only a two-wire secondary, or one of three wires from delta to delta, is protected by the device of the primary; which this is, is not given.",
+      cite,
+    );
+  const given = sheet.given("windings of the transformer", windings, "question/windings");
+  const serving = sheet.state(
+    "windings through which the primary's device protects",
+    ["two-wire", "delta-delta"],
+    cite,
+  );
+  const holds = sheet.compare("the primary's device protects the secondary", given, "in", serving, cite);
+  return {
+    holds,
+    step: sheet.last,
+    failing: "the device of the primary does not protect a secondary of these windings",
+  };
+}
+
+/** What is met on site of what the allowance asks for; undefined where that is not given. */
+function conditionChecks({ sheet, question, terms, cite }: TapWork): readonly TapCheck[] | undefined {
+  const { conditionsMet } = question;
+  if (conditionsMet === undefined) return undefined;
+  const met = sheet.given("conditions that are met", conditionsMet, CONDITIONS_PATH);
+  return terms.conditions.map((condition) => {
+    const asked = sheet.state("condition of the allowance", condition, cite);
+    const holds = sheet.compare(CONDITION_WORDS[condition], asked, "in", met, cite);
+    return { holds, step: sheet.last, failing: `it is not said that ${CONDITION_WORDS[condition]}` };
+  });
 }
 
 function highBayChecks(sheet: CalculationSheet, bay: HighBay, cite: Citation): readonly TapCheck[] {
@@ -264,8 +365,8 @@ function sizeChecks(
   tapWork: TapWork,
   size: Step,
 ): { readonly checks: readonly TapCheck[]; readonly usable: Step } | CalculationFinding {
-  const { sheet, edition, cite, end, share, load, prepared } = tapWork;
-  const found = runAmpacity(sheet, prepared, size, end, END_PATH);
+  const { sheet, edition, cite, terms, end, share, transformer, load, prepared } = tapWork;
+  const found = runAmpacity(sheet, prepared, size, end ?? share, END_PATH);
   if (isClosed(found)) return found;
   const { usable, allAtTerminations } = found;
   const checks: TapCheck[] = [];
@@ -282,7 +383,24 @@ function sizeChecks(
     "it does not carry the load for sizing",
   );
   add("it carries the load after correction", usable, load.served, cite, "it does not carry the load");
-  add("it reaches the device at its end", usable, end, cite, "it does not reach the device at its end");
+  if (end !== undefined)
+    add(
+      terms.endDevice === "one" ? "it reaches the device at its end" : "it reaches the devices at its end together",
+      usable,
+      end,
+      cite,
+      terms.endDevice === "one"
+        ? "it does not reach the device at its end"
+        : "it does not reach the devices at its end together",
+    );
+  if (transformer !== undefined)
+    add(
+      "it carries the secondary current of the transformer",
+      usable,
+      transformer,
+      cite,
+      "it does not carry the secondary current of the transformer",
+    );
   if (share !== undefined)
     add(
       "it reaches its share of the device ahead",
@@ -315,7 +433,9 @@ function smallestAllowed({ sheet, question, cite, edition }: TapWork): readonly 
 }
 
 function smallestTap(tapWork: TapWork): CalculationFinding {
-  const { sheet, edition, prepared, cite, question, share, end, way } = tapWork;
+  const { sheet, edition, prepared, cite, question, share, end } = tapWork;
+  const conditions = conditionChecks(tapWork);
+  const way = [...tapWork.way, ...(conditions ?? [])];
   const wrong = way.filter(({ holds }) => !holds);
   if (wrong.length > 0)
     return sheet.refuse(
@@ -342,10 +462,10 @@ function smallestTap(tapWork: TapWork): CalculationFinding {
       results: [
         { name: "smallest size", step: result },
         { name: "ampacity of the conductor", step: outcome.usable },
-        { name: "device at the end", step: end },
+        ...(end === undefined ? [] : [{ name: "device at the end", step: end }]),
         ...(share === undefined ? [] : [{ name: "share of the device ahead", step: share }]),
       ],
-      advice: [tapWork.terms.onSite],
+      advice: conditions === undefined ? [onSiteText(tapWork)] : [],
     });
   }
   return sheet.refuse(
@@ -355,9 +475,14 @@ function smallestTap(tapWork: TapWork): CalculationFinding {
   );
 }
 
+/** "See that it has no splices." */
+function onSiteText({ terms }: TapWork): string {
+  return `See that ${listWords(terms.conditions.map((condition) => CONDITION_WORDS[condition]))}.`;
+}
+
 /** The largest of what the ampacity must reach: "133.3 A". */
-function neededText({ end, share, load }: TapWork): string {
-  const needed = Math.max(Number(end.value), Number(share?.value ?? 0), Number(load.served.value));
+function neededText({ end, share, transformer, load }: TapWork): string {
+  const needed = Math.max(...[end, share, transformer, load.served].map((step) => Number(step?.value ?? 0)));
   return `${shown(needed, 1)} A`;
 }
 
@@ -368,7 +493,15 @@ function checkTap(tapWork: TapWork): CalculationFinding {
   const size = sheet.given("size", sizeOf(question.size).text, "question/size");
   const outcome = sizeChecks(tapWork, size);
   if (isClosed(outcome)) return outcome;
-  const all = [...way, ...outcome.checks];
+  const found = [...way, ...outcome.checks];
+  const conditions = conditionChecks(tapWork);
+  if (conditions === undefined && found.every(({ holds }) => holds))
+    return sheet.ask(
+      CONDITIONS_PATH,
+      `The conductor is large enough; it is allowed only where ${listWords(tapWork.terms.conditions.map((condition) => CONDITION_WORDS[condition]))}.`,
+      cite,
+    );
+  const all = [...found, ...(conditions ?? [])];
   const wrong = all.filter(({ holds }) => !holds);
   const because = wrong.length === 0 ? "it meets all of the allowance" : listWords(wrong.map(({ failing }) => failing));
   const result = sheet.conclude(
@@ -384,9 +517,8 @@ function checkTap(tapWork: TapWork): CalculationFinding {
     results: [
       { name: "the tap is allowed", step: result },
       { name: "ampacity of the conductor", step: outcome.usable },
-      { name: "device at the end", step: end },
+      ...(end === undefined ? [] : [{ name: "device at the end", step: end }]),
       ...(share === undefined ? [] : [{ name: "share of the device ahead", step: share }]),
     ],
-    advice: wrong.length === 0 ? [tapWork.terms.onSite] : [],
   });
 }
