@@ -1,7 +1,7 @@
 /** Voltage drop: NFPA 70 Chapter 9 Tables 8 and 9 read through the calculation, and examples in print. */
 import type { ConduitMaterial, Length } from "@landfast/rules";
 import { celsius } from "./plain-run.js";
-import { handbook, nfpa70, studyText, tradeForum } from "./publications.js";
+import { examinationPage, handbook, nfpa70, studyText, tradeForum } from "./publications.js";
 import type { PublishedCase, WorkedCase } from "./worked-case.js";
 
 type Case = WorkedCase<"voltage-drop">;
@@ -98,6 +98,64 @@ const EXAMPLES: readonly Case[] = [
     },
     expected: [{ result: "voltage drop in percent", value: 5.33, unit: "%", within: 0.1 }],
     note: "The group rounds 1.98 ohm to 2.",
+  },
+  {
+    id: "voltage-drop/10-awg-50-ft",
+    question: "16 A at 115 V over 50 ft of 10 AWG copper, unity power factor?",
+    kind: "published",
+    form: "example",
+    source: examinationPage("voltage drop questions, no. 3: 16 x 1.2 x 100 / 1000 = 1.92 V"),
+    asked: {
+      ask: "drop",
+      system: "single-phase",
+      voltageV: 115,
+      loadA: 16,
+      sets: 1,
+      metal: "copper",
+      impedance: { kind: "resistance-and-reactance", conduit: "PVC", powerFactor: 1 },
+      size: "10 AWG",
+      length: feet(50),
+    },
+    expected: [{ result: "voltage drop", value: 1.92, unit: "V", within: 0.000001 }],
+  },
+  {
+    id: "voltage-drop/12-awg-100-ft",
+    question: "8 A at 120 V over 100 ft of 12 AWG copper, unity power factor?",
+    kind: "published",
+    form: "example",
+    source: examinationPage("voltage drop questions, no. 4: 8 x 2 x 200 / 1000 = 3.2 V"),
+    asked: {
+      ask: "drop",
+      system: "single-phase",
+      voltageV: 120,
+      loadA: 8,
+      sets: 1,
+      metal: "copper",
+      impedance: { kind: "resistance-and-reactance", conduit: "PVC", powerFactor: 1 },
+      size: "12 AWG",
+      length: feet(100),
+    },
+    expected: [{ result: "voltage drop", value: 3.2, unit: "V", within: 0.000001 }],
+  },
+  {
+    id: "voltage-drop/18-kva-at-208-v",
+    question: "18 kVA three-phase at 208 V over 100 ft of 2 AWG copper, unity power factor?",
+    kind: "published",
+    form: "example",
+    source: examinationPage("voltage drop questions, no. 5: 1.732 x 12.9 x 50 x 100 / 66 360 = 1.68 V"),
+    asked: {
+      ask: "drop",
+      system: "three-phase",
+      voltageV: 208,
+      loadA: 50,
+      sets: 1,
+      metal: "copper",
+      impedance: { kind: "resistance-and-reactance", conduit: "PVC", powerFactor: 1 },
+      size: "2 AWG",
+      length: feet(100),
+    },
+    expected: [{ result: "voltage drop", value: 1.68, unit: "V", within: 0.05 }],
+    note: "12.9 / 66.36 = 0.1944 ohm/kft is the dc resistance; Table 9 prints 0.19 for ac, two figures.",
   },
   {
     id: "voltage-drop/three-phase-1-awg",
