@@ -171,6 +171,46 @@ const EXAMPLES: readonly Case[] = [
     note: "The text gives the method and the factors 0.91 and 75 C column; the product is worked here.",
   },
   {
+    id: "ampacity/half-inch-above-a-roof",
+    question: "12 AWG THHN in a sunlit conduit 1/2 in above the roof, 40 C outdoors?",
+    kind: "published",
+    form: "table",
+    source: nfpa70("310.15(B)(2): below 7/8 in add 33 C; Table 310.15(B)(1)(1), 90 C, 71-75 C: 0.50"),
+    asked: {
+      size: "12 AWG",
+      run: plainRun({ ambient: celsius(40), sunlitRoof: { aboveRoof: { value: 0.5, unit: "in" } } }),
+    },
+    expected: [{ result: ONE_CONDUCTOR, value: 15, unit: "A" }],
+  },
+  {
+    id: "ampacity/7-8-in-above-a-roof",
+    question: "The same 7/8 in above the roof?",
+    kind: "published",
+    form: "table",
+    source: nfpa70("310.15(B)(2): from 7/8 in up nothing is added; Table 310.15(B)(1)(1), 90 C, 36-40 C: 0.91"),
+    asked: {
+      size: "12 AWG",
+      run: plainRun({ ambient: celsius(40), sunlitRoof: { aboveRoof: { value: 0.875, unit: "in" } } }),
+    },
+    expected: [{ result: ONE_CONDUCTOR, value: 27.3, unit: "A" }],
+  },
+  {
+    id: "ampacity/xhhw-2-on-a-roof",
+    question: "XHHW-2 lying 1/2 in above the roof?",
+    kind: "published",
+    form: "table",
+    source: nfpa70("310.15(B)(2), exception: nothing is added for XHHW-2"),
+    asked: {
+      size: "12 AWG",
+      run: plainRun({
+        insulation: "XHHW-2",
+        ambient: celsius(40),
+        sunlitRoof: { aboveRoof: { value: 0.5, unit: "in" } },
+      }),
+    },
+    expected: [{ result: ONE_CONDUCTOR, value: 27.3, unit: "A" }],
+  },
+  {
     id: "ampacity/unmarked-100-a-switch",
     question: "3 AWG THHN on a switch of 100 A without a temperature mark?",
     kind: "hand",
