@@ -5,7 +5,7 @@ const rules = "^packages/rules/src";
 const stock = "^packages/stock/src";
 const api = "^apps/api/src";
 // Topics that put other topics together; each of the rest answers one question.
-const combining = "joint|selection|schedule";
+const combining = "joint|selection|schedule|remedies";
 const test = "\\.test\\.ts$";
 const sql = "(^|node_modules/)(drizzle-orm|better-sqlite3)(/|$)";
 const http = "(^|node_modules/)(fastify|@fastify/[^/]+)(/|$)";
@@ -40,7 +40,7 @@ module.exports = {
       name: "topics-use-core-only",
       severity: "error",
       comment:
-        "A topic answers one question from what it is given, for every edition: take tables and thresholds from the bindings, another topic's answer as an argument, or put what two topics share in core. Only joint, selection and schedule put topics together.",
+        "A topic answers one question from what it is given, for every edition: take tables and thresholds from the bindings, another topic's answer as an argument, or put what two topics share in core. Only joint, selection, schedule and remedies put topics together.",
       from: { path: `${rules}/topics/([^/]+)/`, pathNot: [test, `${rules}/topics/(${combining})/`] },
       to: { path: rules, pathNot: `${rules}/(core|topics/$1)/` },
     },

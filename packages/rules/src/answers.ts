@@ -1,12 +1,16 @@
 /** The questions the library answers, with the basis resolved to its edition. */
 import type { CatalogueItem } from "./core/connector.js";
-import type { Basis, Job, Joint } from "./core/joint.js";
+import type { Basis, Equipment, Job, Joint } from "./core/joint.js";
 import { editionOf } from "./rulesets/editions.js";
 import { checkJointUnder, type JointQuestion } from "./topics/joint/check-joint.js";
 import type { JointFinding } from "./topics/joint/joint-finding.js";
+import { candidatesWithRemedies, type JointCandidates } from "./topics/remedies/candidates-with-remedies.js";
+import { remediesUnder } from "./topics/remedies/find-remedies.js";
+import type { Remedies } from "./topics/remedies/remedy.js";
 import { type ScheduledJob, scheduleInSteps } from "./topics/schedule/schedule-job.js";
 import { type ClassCandidates, candidatesByClass } from "./topics/selection/candidates-by-class.js";
 import { type SelectedConnector, selectConnectorsUnder } from "./topics/selection/select-connectors.js";
+import type { RankingContext } from "./topics/selection/selection.js";
 
 /**
  * One joint with one connector: verdict, findings with their derivation, torque, strip length, preparation, duties.
@@ -38,6 +42,36 @@ export function candidatesForJob(question: {
   readonly catalogue: readonly CatalogueItem[];
 }): ClassCandidates[] {
   return candidatesByClass(question.joints, question.basis, question.catalogue, editionOf);
+}
+
+/**
+ * Everything a catalogue offers for one joint, best first, with what keeps the rest out; where nothing fits, ways to
+ * land the conductor all the same.
+ * @throws RangeError for an edition that is not answered or a size that cannot be read.
+ */
+export function candidatesFor(question: {
+  readonly joint: Joint;
+  readonly basis: Basis;
+  readonly catalogue: readonly CatalogueItem[];
+  readonly context?: RankingContext;
+}): JointCandidates {
+  const { joint, basis, catalogue, context = {} } = question;
+  return candidatesWithRemedies(joint, basis, catalogue, context, editionOf(basis));
+}
+
+/**
+ * Ways to land a conductor that does not land as it is, each checked by every rule at both of its ends.
+ * @throws RangeError for an edition that is not answered, a size that cannot be read or an unknown part number.
+ */
+export function remediesFor(question: {
+  readonly joint: Joint;
+  readonly basis: Basis;
+  readonly catalogue: readonly CatalogueItem[];
+  readonly context?: RankingContext;
+  readonly equipmentInstead?: readonly Equipment[];
+}): Remedies {
+  const { joint, basis, catalogue, context = {}, equipmentInstead = [] } = question;
+  return remediesUnder(joint, basis, catalogue, { context, equipmentInstead }, editionOf(basis));
 }
 
 /** The connector schedule of a job; equal joints are judged once. */

@@ -1,8 +1,11 @@
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Basis, Joint } from "../../core/joint.js";
+import { jointUnder } from "../joint/check-joint.js";
+import { judgeOf } from "./catalogue-judge.js";
 import { jointClass, withoutOffer } from "./joint-class.js";
-import { acceptedConnectorsUnder } from "./select-connectors.js";
+import { rankingOf } from "./rank.js";
+import { candidateOf } from "./select-connectors.js";
 import type { Candidate, Selection } from "./selection.js";
 
 /** Equal joints, and what a catalogue offers for each of them. */
@@ -35,8 +38,10 @@ export function candidatesByClass(
     if (known === undefined) classes.set(kind, { joint: asked, basis, places: [place] });
     else known.places.push(place);
   });
+  const { compare } = rankingOf({});
   return [...classes].map(([kind, { joint, basis, places }]): ClassCandidates => {
-    const { candidates, excluded } = acceptedConnectorsUnder(joint, basis, catalogue, editionOf(basis));
+    const { accepted, excluded } = judgeOf(catalogue, editionOf(basis)).survey(jointUnder(joint, basis));
+    const candidates = [...accepted].sort(compare).map(candidateOf);
     return { kind, basis, joints: places, candidates, excluded };
   });
 }

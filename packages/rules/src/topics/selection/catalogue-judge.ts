@@ -163,6 +163,12 @@ export class CatalogueJudge {
     return misses;
   }
 
+  /** The equipment frames that lug kits of the catalogue are listed for, sorted. */
+  framesWithKits(): string[] {
+    const frames = this.#items.flatMap(({ mounting }) => (mounting.kind === "frame" ? mounting.frames : []));
+    return [...new Set(frames)].sort();
+  }
+
   #numbered(joint: Joint): NumberedFacts {
     let kept = this.#landings.size + this.#jointNumbers.size;
     for (const memory of this.#memories) kept += memory.size;
@@ -270,4 +276,22 @@ function mostFirst(excluded: Int32Array): Survey["excluded"] {
   return JOINT_RULES.map(({ id }, at) => ({ rule: id, connectors: excluded[at] ?? 0 }))
     .filter(({ connectors }) => connectors > 0)
     .sort((a, b) => b.connectors - a.connectors || (a.rule < b.rule ? -1 : 1));
+}
+
+/** A catalogue does not change while it is in use, so what was learned of it serves for the next joint and the next job. */
+const judges = new WeakMap<readonly CatalogueItem[], Map<Edition, CatalogueJudge>>();
+
+/** The judge of a catalogue under an edition, with what it remembers. */
+export function judgeOf(catalogue: readonly CatalogueItem[], edition: Edition): CatalogueJudge {
+  let byEdition = judges.get(catalogue);
+  if (byEdition === undefined) {
+    byEdition = new Map();
+    judges.set(catalogue, byEdition);
+  }
+  let judge = byEdition.get(edition);
+  if (judge?.isOf(catalogue) !== true) {
+    judge = new CatalogueJudge(catalogue, edition);
+    byEdition.set(edition, judge);
+  }
+  return judge;
 }

@@ -31,6 +31,11 @@ export function explainMisses(
   };
 }
 
+/** The nearest misses where other connectors are accepted: each by its own first failure. */
+export function nearestMisses(misses: readonly Miss[], inFull: (miss: Miss) => JointOutcome): readonly NearestMiss[] {
+  return misses.slice(0, SHOWN).map((miss) => missOf(miss, decidingFinding(inFull(miss).findings)));
+}
+
 function reasonFor(
   misses: readonly Miss[],
   nearest: Miss,
