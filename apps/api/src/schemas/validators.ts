@@ -42,9 +42,11 @@ export function makeValidators(components: readonly TSchema[]): Validators {
   const reading = make({ coerceTypes: true, useDefaults: true, allErrors: true });
   return {
     forBody(schema) {
-      const pass = quick.compile(schema as AnySchema);
+      // Made when the first body comes: there are many kinds of bodies, and most services are asked few of them.
+      let pass: ValidateFunction | undefined;
       let explain: ValidateFunction | undefined;
       return (value, bytes) => {
+        pass ??= quick.compile(schema as AnySchema);
         if (pass(value)) return null;
         if (bytes > EVERY_FAULT_UP_TO) return pass.errors ?? [];
         explain ??= thorough.compile(schema as AnySchema);

@@ -1,10 +1,9 @@
 /** A finding as plain text, 100 columns at most, to be followed step by step with the book open. */
 import { citationText } from "../core/citation.js";
-import type { CheckFinding, Duty, SourceLevel, Step, StepValue } from "../core/finding.js";
-import type { Basis } from "../core/joint.js";
+import type { CheckFinding, Duty, SourceLevel } from "../core/finding.js";
 import type { JointFinding, Verdict } from "../topics/joint/joint-finding.js";
-
-const COLUMNS = 100;
+import { joined, section, wrapped } from "./layout.js";
+import { STANDARD_TEXT, stepLines } from "./step-text.js";
 
 /** One rule's answer: what it says, by which clause, and its steps numbered as they were worked. Lines end in "\n". */
 export function checkFindingText(finding: CheckFinding): string {
@@ -42,41 +41,6 @@ export function jointFindingText(finding: JointFinding): string {
   ]);
 }
 
-/** "system voltage: 480 V (given at joint/circuit/voltageV)": one step, its value and where it comes from. */
-function stepText(step: Step, steps: readonly Step[]): string {
-  switch (step.kind) {
-    case "given":
-      return `${step.label}: ${valueText(step)} (given at ${step.origin})`;
-    case "assumed":
-      return `${step.label}: ${valueText(step)}, because ${step.because} (${citationText(step.cite)})`;
-    case "stated":
-      return `${step.label}: ${valueText(step)} (${citationText(step.cite)})`;
-    case "read":
-      return `${step.label}: ${valueText(step)} (row ${step.cell.row}, column ${step.cell.column}, ${citationText(step.cite)}${STATUS_TEXT[step.cell.status]})`;
-    case "computed": {
-      const cite = step.cite === undefined ? "" : ` (${citationText(step.cite)})`;
-      return `${step.label}: ${step.formula} = ${step.substituted} = ${valueText(step)}${cite}`;
-    }
-    case "compared": {
-      const [left, right] = [steps[step.left - 1], steps[step.right - 1]];
-      const values = `${left === undefined ? "?" : valueText(left)} ${step.relation} ${right === undefined ? "?" : valueText(right)}`;
-      return `${step.label}: ${values} ${step.value === true ? "holds" : "does not hold"} (${citationText(step.cite)})`;
-    }
-    case "missing":
-      return `${step.label}: not known; asked for at ${step.path}`;
-    case "concluded": {
-      const cite = step.cite === undefined ? "" : ` (${citationText(step.cite)})`;
-      return `${step.label}: ${valueText(step)}, ${step.because}${fromText(step)}${cite}`;
-    }
-  }
-}
-
-const STATUS_TEXT = {
-  published: "",
-  unconfirmed: "; no public text has confirmed it yet",
-  invented: "; invented",
-} as const;
-
 const VERDICT_TEXT: Readonly<Record<Verdict, string>> = {
   accept: "ACCEPT",
   "accept-with-conditions": "ACCEPT WITH CONDITIONS",
@@ -97,8 +61,6 @@ const LEVEL_TEXT: Readonly<Record<SourceLevel, string>> = {
   "code-table": "default table of the code",
   "trade-practice": "trade practice",
 };
-
-const STANDARD_TEXT: Readonly<Record<Basis["ruleSet"], string>> = { nfpa70: "NFPA 70" };
 
 const ORIGIN_TEXT: Readonly<Record<JointFinding["connector"]["origin"], string>> = {
   catalogue: "from the catalogue",
@@ -136,13 +98,6 @@ function checkFindingLines(finding: CheckFinding, indent: string): string[] {
     ...finding.advice.flatMap((advice) => wrapped(inner, `Advice: ${advice}`, `${inner}  `)),
     ...(finding.fix === "" ? [] : wrapped(inner, `Put right by: ${finding.fix}`, `${inner}  `)),
   ];
-}
-
-function stepLines(steps: readonly Step[], indent: string): string[] {
-  return numbered(
-    steps.map((step) => stepText(step, steps)),
-    indent,
-  );
 }
 
 function torqueLines({ torque }: JointFinding): string[] {
@@ -186,65 +141,4 @@ function openingText({ opening, instance, conductors }: JointFinding["openings"]
 
 function dutyText({ sentence, cite }: Duty): string {
   return `${sentence} (${citationText(cite)})`;
-}
-
-function valueText({ value, unit }: { readonly value: StepValue; readonly unit?: string }): string {
-  const text =
-    typeof value === "object"
-      ? `[${value.join(", ")}]`
-      : typeof value === "boolean"
-        ? value
-          ? "yes"
-          : "no"
-        : String(value);
-  return unit === undefined || unit === "term" || unit === "1" ? text : `${text} ${UNIT_TEXT[unit] ?? unit}`;
-}
-
-/** Units as they are written on site; a word read from a table and a bare factor have none. */
-const UNIT_TEXT: Readonly<Record<string, string>> = { Cel: "C", degF: "F", in2: "sq in", "ohm/kft": "ohm per 1000 ft" };
-
-function fromText({ uses }: Step): string {
-  if (uses.length === 0) return "";
-  return ` [from ${uses.length === 1 ? "step" : "steps"} ${uses.join(", ")}]`;
-}
-
-function section(title: string, texts: readonly string[]): string[] {
-  return texts.length === 0 ? [] : ["", title, ...numbered(texts, "  ")];
-}
-
-/** "1. …" with later lines set in under the first word. */
-function numbered(texts: readonly string[], indent: string): string[] {
-  return texts.flatMap((text, index) => {
-    const number = `${String(index + 1)}. `;
-    return wrapped(indent, number + text, indent + " ".repeat(number.length));
-  });
-}
-
-/** Breaks at spaces; a word longer than a line is cut, so that no line is ever too long. */
-function wrapped(first: string, text: string, rest: string): string[] {
-  const lines: string[] = [];
-  let line = first;
-  let empty = true;
-  for (const word of text.split(" ")) {
-    let left = word;
-    if (!empty && line.length + 1 + left.length > COLUMNS) {
-      lines.push(line);
-      line = rest;
-      empty = true;
-    }
-    while (empty && line.length + left.length > COLUMNS) {
-      const room = COLUMNS - line.length;
-      lines.push(line + left.slice(0, room));
-      left = left.slice(room);
-      line = rest;
-    }
-    line += empty ? left : ` ${left}`;
-    empty = false;
-  }
-  lines.push(line);
-  return lines;
-}
-
-function joined(lines: readonly string[]): string {
-  return `${lines.join("\n")}\n`;
 }

@@ -100,8 +100,8 @@ const findingFields = {
 
 const exampleBasis = { ruleSet: "nfpa70", edition: "2023" } as const;
 
-function schemasOf<Name extends CalculationName>(name: Name): CalculationSchemas {
-  const { question, example }: QuestionForm<Name> = QUESTION_FORMS[name];
+function schemasOf(name: CalculationName): CalculationSchemas {
+  const { question, example } = QUESTION_FORMS[name];
   const title = name.replace(/(?:^|-)([a-z])/g, (_, letter: string) => letter.toUpperCase());
   return {
     name,

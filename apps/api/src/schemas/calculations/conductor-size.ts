@@ -20,9 +20,9 @@ export const conductorSize: QuestionForm<"conductor-size"> = {
     run: ref(ConductorRun),
   }),
   example: {
-    circuit: "feeder",
-    continuousLoadA: 80,
-    nonContinuousLoadA: 40,
+    circuit: "branch-circuit",
+    continuousLoadA: 8,
+    nonContinuousLoadA: 4,
     deviceA: "smallest",
     deviceKind: "circuit-breaker",
     run: exampleRun,
