@@ -1,0 +1,23 @@
+/** Cells in which the two entries differed, as data/published/DIFFERENCES.md settled them. */
+export const SETTLED: ReadonlyMap<string, { readonly entered: string; readonly second: string; readonly why: string }> =
+  new Map([
+    [
+      "NETA ATS-2021/bolt-torque-neta|3/4|stainlessUncoated",
+      {
+        entered: "",
+        second: "60",
+        why: "70 by the pattern of the rows, 60 by the second entry: not enough for a torque, so the cell is blank and refuses",
+      },
+    ],
+  ]);
+
+/** Cells that the second entry does not hold, by table and edition, and what stands for it. */
+export const WITHOUT_SECOND_ENTRY: Readonly<Record<string, { readonly cells: number; readonly instead: string }>> = {
+  "conduit-area": {
+    cells: 192,
+    instead: "IMC, FMC and LFMC: area by diameter and the four shares of it, in relations.test.ts",
+  },
+  "insulation-types": { cells: 51, instead: "what the letters of a type say, in relations.test.ts" },
+  "k-factors": { cells: 60, instead: "k by the two temperatures and the metal's constants, in relations.test.ts" },
+  "marking-codes": { cells: 14, instead: "the note is in our own words; metals, temperature and intermix are held" },
+};
