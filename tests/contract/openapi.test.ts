@@ -4,6 +4,7 @@ import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import ajvFormats from "ajv-formats";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { openService, type Service } from "./open-service.js";
+import { stockJob } from "./stock-job.js";
 import { workshopJoint } from "./workshop-job.js";
 
 // A whole job is worked out several times over, with every candidate of the catalogue.
@@ -133,6 +134,7 @@ describe("the OpenAPI document", () => {
       "GET /v1/jobs/{id}",
       "GET /v1/jobs/{id}/joints/{mark}",
       "GET /v1/jobs/{id}/schedule",
+      "GET /v1/jobs/{id}/stock-plan/trade-off",
       "GET /v1/labour-tables",
       "GET /v1/labour-tables/{id}",
       "GET /v1/price-lists",
@@ -141,11 +143,18 @@ describe("the OpenAPI document", () => {
       "GET /v1/rules",
       "GET /v1/tables",
       "GET /v1/tables/{publication}/{name}",
+      "POST /v1/bars",
       ...Object.keys(CALCULATIONS).map((name) => `POST /v1/calculations/${name}`),
       "POST /v1/catalogues",
       "POST /v1/catalogues/{id}/versions",
       "POST /v1/checks/compatibility",
+      "POST /v1/feeders",
       "POST /v1/jobs",
+      "POST /v1/jobs/{id}/economics",
+      "POST /v1/jobs/{id}/parts-list",
+      "POST /v1/jobs/{id}/stock-plan",
+      "POST /v1/jobs/{id}/stock-plan/trade-off",
+      "POST /v1/jobs/{id}/truck",
       "POST /v1/labour-tables",
       "POST /v1/price-lists",
     ]);
@@ -156,6 +165,8 @@ describe("the OpenAPI document", () => {
     expect(bodies.length).toBeGreaterThan(0);
     const made = await app.inject({ method: "POST", url: "/v1/catalogues", payload: { name: "for the examples" } });
     const { id: catalogueId } = made.json<{ id: string }>();
+    const posted = await app.inject({ method: "POST", url: "/v1/jobs", payload: stockJob() });
+    const jobId = posted.json<{ job: { id: string } }>().job.id;
     for (const { path, method, operation } of bodies) {
       const schema = operation.requestBody?.content["application/json"]?.schema as { $ref: string };
       const name = schema.$ref.slice(schema.$ref.lastIndexOf("/") + 1);
@@ -165,7 +176,7 @@ describe("the OpenAPI document", () => {
         expectValid(at("components", "schemas", name), example);
         const answer = await app.inject({
           method: method.toUpperCase() as "POST",
-          url: path.replace("/catalogues/{id}", `/catalogues/${catalogueId}`),
+          url: path.replace("/catalogues/{id}", `/catalogues/${catalogueId}`).replace("/jobs/{id}", `/jobs/${jobId}`),
           payload: example as object,
         });
         expect(answer.statusCode).toBeLessThan(300);
@@ -200,6 +211,28 @@ describe("the OpenAPI document", () => {
       await expectDescribed("GET", "/v1/jobs/{id}/schedule", `/v1/jobs/${head.id}/schedule`);
       for (const { mark } of job().joints)
         await expectDescribed("GET", "/v1/jobs/{id}/joints/{mark}", `/v1/jobs/${head.id}/joints/${mark}`);
+    });
+
+    it("to every question about the parts of a job", async () => {
+      const { job: head } = (await expectDescribed("POST", "/v1/jobs", "/v1/jobs", stockJob())) as {
+        job: { id: string };
+      };
+      const ask = (what: string, question: object): Promise<unknown> =>
+        expectDescribed("POST", `/v1/jobs/{id}/${what}`, `/v1/jobs/${head.id}/${what}`, question);
+      for (const kind of ["fewest-part-numbers", "least-cost", "fewest-then-cheapest"])
+        await ask("stock-plan", {
+          objective: { kind },
+          needDates: [{ area: "B Main electrical room", on: "2026-05-01" }],
+        });
+      await ask("stock-plan", {
+        objective: { kind: "least-cost-with-carrying-cost", carryingCost: { amount: "25.00", currency: "USD" } },
+      });
+      await ask("stock-plan/trade-off", { mostPoints: 3 });
+      await expectDescribed("GET", "/v1/jobs/{id}/stock-plan/trade-off", `/v1/jobs/${head.id}/stock-plan/trade-off`);
+      await ask("truck", { atHand: [{ partNumber: "LF-PRESS-0208", parts: 4 }] });
+      await ask("parts-list", {});
+      await ask("parts-list", { connectors: { from: "plan", objective: { kind: "least-cost" } } });
+      await ask("economics", { objective: { kind: "least-cost" } });
     });
 
     it("to every compatibility check of the Larkfen job", async () => {

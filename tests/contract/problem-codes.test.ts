@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import { buildApp, openStore, slicedRunner } from "@landfast/api";
+import type { Solver } from "@landfast/stock";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openService, type Service } from "./open-service.js";
 import { ownCatalogue, workshopPart } from "./own-catalogue.js";
+import { stockJob } from "./stock-job.js";
 import { workshopJob, workshopJoint } from "./workshop-job.js";
 
 type Asking = (service: { readonly app: Service }) => Promise<{ readonly statusCode: number; readonly body: string }>;
@@ -15,6 +17,18 @@ const post =
   (payload: string | object, type = "application/json"): Asking =>
   ({ app }) =>
     app.inject({ method: "POST", url: "/v1/jobs", payload, headers: { "content-type": type } });
+
+const askForPlan =
+  (question: object, solver?: Solver): Asking =>
+  async () => {
+    const { app } = await openService(solver === undefined ? {} : { solver });
+    const posted = await app.inject({ method: "POST", url: "/v1/jobs", payload: stockJob() });
+    return app.inject({
+      method: "POST",
+      url: `${String(posted.headers["location"])}/stock-plan`,
+      payload: question,
+    });
+  };
 
 /** How each code comes about. */
 const RAISED: Readonly<Record<string, Asking>> = {
@@ -50,6 +64,18 @@ const RAISED: Readonly<Record<string, Asking>> = {
     const joints = [workshopJoint({ connector: { partNumber: "LKW-1" } })];
     return post(workshopJob({ catalogue: { id, version: 1 }, joints }))({ app });
   },
+  NO_SUCH_PLAN: askForPlan({ objective: { kind: "least-cost" }, mostPartNumbers: 0 }),
+  OUT_OF_TIME: askForPlan(
+    { objective: { kind: "least-cost" } },
+    {
+      solve: () => Promise.resolve({ status: "limit-without-plan", values: [], bound: 0 }),
+    },
+  ),
+  IMPORT_UNREADABLE: importing('part number\n"never closed'),
+  IMPORT_TOO_LARGE: importing(`part number${"\nLKW-1".repeat(50_001)}`),
+  IMPORT_COLUMNS_MISSING: importing("part number\nLKW-1"),
+  IMPORT_ROWS_REFUSED: importing(partsFile([{ largestSize: "4/0" }])),
+  IMPORT_NOT_CONFIRMED: importing(partsFile([{ largestSize: "250 MCM" }])),
   TOO_MANY_JOINTS: post(workshopJob({ joints: Array.from({ length: 10_001 }, () => workshopJoint()) })),
   INTERNAL: async () => {
     const { app, store } = await openService();

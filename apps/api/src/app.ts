@@ -3,27 +3,39 @@
  * package for what a caller has to bring.
  */
 import { RULES_VERSION } from "@landfast/rules";
+import { type Solver, ThreadSolver } from "@landfast/stock";
 import { type FastifyInstance, type FastifyServerOptions, fastify, LogController } from "fastify";
 import { openapi } from "./plugins/openapi.js";
 import { problemAnswers, refuseOtherMethods } from "./plugins/problem-answers.js";
 import { BODY_MAX, strictBodies } from "./plugins/strict-bodies.js";
 import { LOCAL_TENANT, type Store } from "./repositories/open-store.js";
+import { barRoutes } from "./routes/bars.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { catalogueRoutes } from "./routes/catalogue.js";
 import { checkRoutes } from "./routes/checks.js";
+import { economicsRoutes } from "./routes/economics.js";
 import { jobRoutes } from "./routes/jobs.js";
 import { labourTableRoutes } from "./routes/labour-tables.js";
 import { ownCatalogueRoutes } from "./routes/own-catalogues.js";
+import { partsListRoutes } from "./routes/parts-lists.js";
 import { priceListRoutes } from "./routes/price-lists.js";
 import { registerRoutes } from "./routes/register.js";
 import { serviceRoutes } from "./routes/service.js";
+import { stockPlanRoutes } from "./routes/stock-plans.js";
+import { truckRoutes } from "./routes/trucks.js";
 import { COMPONENTS } from "./schemas/components.js";
+import { barService } from "./services/bars.js";
 import { catalogueService } from "./services/catalogue.js";
+import { economicsService } from "./services/economics.js";
 import type { JobRunner } from "./services/job-runner.js";
-import { jobService } from "./services/jobs.js";
+import { jobService, type PostedJob } from "./services/jobs.js";
 import { labourTableService } from "./services/labour-tables.js";
 import { ownCatalogueService } from "./services/own-catalogues.js";
+import { partsListService } from "./services/parts-lists.js";
 import { priceListService } from "./services/price-lists.js";
+import { stockPlanService } from "./services/stock-plans.js";
+import { stockQuestionService } from "./services/stock-questions.js";
+import { truckService } from "./services/trucks.js";
 
 export type { CatalogueRepository, StoredCatalogue } from "./repositories/catalogue-repository.js";
 export type { JobHead, JobRecord, JobRepository } from "./repositories/job-repository.js";
@@ -39,12 +51,14 @@ export interface AppParts {
   readonly now: () => string;
   /** An id that was never given before. */
   readonly newId: () => string;
+  /** What finds stock plans; absent: a thread of the service's own, which ends with it. */
+  readonly solver?: Solver;
   /** How it logs; false for not at all. Neither bodies nor headers are ever logged. */
   readonly log: Exclude<FastifyServerOptions["logger"], undefined>;
 }
 
 /** Builds the service, ready to listen or to be asked in process. Closing it leaves the store open. */
-export async function buildApp({ store, runner, now, newId, log }: AppParts): Promise<FastifyInstance> {
+export async function buildApp({ store, runner, now, newId, solver, log }: AppParts): Promise<FastifyInstance> {
   const app = fastify({
     logger: log,
     logController: new LogController({ disableRequestLogging: true }),
@@ -63,6 +77,16 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
   const jobs = jobService({ jobs: store.jobs, catalogue, ownCatalogues, runner, ...made });
   const priceLists = priceListService({ priceLists: store.priceLists, ...made });
   const labourTables = labourTableService({ labourTables: store.labourTables, ...made });
+
+  const planner = solver ?? ownSolver(app);
+  const questions = stockQuestionService({
+    jobs,
+    runner,
+    priceLists,
+    labourTables,
+    catalogueFor: ({ catalogue: choice }: PostedJob) =>
+      choice === undefined ? catalogue.current() : ownCatalogues.catalogueFor(choice),
+  });
 
   for (const component of COMPONENTS) app.addSchema(component);
   strictBodies(app, COMPONENTS);
@@ -91,9 +115,21 @@ export async function buildApp({ store, runner, now, newId, log }: AppParts): Pr
   ownCatalogueRoutes(app, ownCatalogues);
   priceListRoutes(app, priceLists);
   labourTableRoutes(app, labourTables);
+  stockPlanRoutes(app, stockPlanService(questions, planner));
+  partsListRoutes(app, partsListService(questions, planner));
+  truckRoutes(app, truckService(questions, planner));
+  economicsRoutes(app, economicsService(questions, planner));
+  barRoutes(app, barService(planner));
   registerRoutes(app);
   serviceRoutes(app, store.ping, catalogue);
   refuseOtherMethods(app, new Map(methodsByAddress));
   await app.ready();
   return app;
+}
+
+/** The thread starts with the first plan and ends with the service. */
+function ownSolver(app: FastifyInstance): Solver {
+  const solver = new ThreadSolver();
+  app.addHook("onClose", () => solver.stop());
+  return solver;
 }

@@ -28,6 +28,7 @@ export async function openapi(app: FastifyInstance, version: string): Promise<vo
         { name: "catalogue", description: "the connectors that the service was started with" },
         { name: "catalogues", description: "catalogues of your own: versions, imports, exports" },
         { name: "prices and labor", description: "your own prices and labor units; none is built in" },
+        { name: "stock", description: "what to stock and buy for a stored job; nothing is stored" },
         { name: "register", description: "rules, published tables and editions" },
         { name: "service", description: "the service itself" },
       ],

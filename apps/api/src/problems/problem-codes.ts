@@ -127,6 +127,17 @@ export const PROBLEMS = {
     meaning:
       "A version of a catalogue or a part named in the request is not in force on the day in question: it begins later, has ended, or is superseded. Name its successor, another version, or another day.",
   },
+  NO_SUCH_PLAN: {
+    status: 422,
+    title: "No plan keeps to the limit",
+    meaning:
+      "No plan makes every joint with as few part numbers as mostPartNumbers allows. The plan with the fewest part numbers says how many it takes.",
+  },
+  OUT_OF_TIME: {
+    status: 422,
+    title: "The time limit came before any plan",
+    meaning: "Not even a first plan was found in the seconds that secondsPerSolve allows. Allow more, or ask for less.",
+  },
   TOO_MANY_JOINTS: {
     status: 422,
     title: "The job has too many joints",

@@ -13,6 +13,7 @@ const KINDS: Readonly<Record<ConnectorFamily, PartKind>> = {
   "in-line-splice": "mechanical",
   "splicer-reducer": "reducer",
   "multi-tap-block": "mechanical",
+  "power-distribution-block": "mechanical",
   "piercing-tap": "shear-head-tap",
   "gutter-tap": "mechanical",
   "parallel-tap": "mechanical",
