@@ -144,6 +144,11 @@ export {
   type MotorKind,
 } from "./topics/motors/motor-current.js";
 export {
+  SHORT_CIRCUIT_DEVICES,
+  type ShortCircuitDevice,
+  type ShortCircuitDeviceKind,
+} from "./topics/motors/short-circuit-device.js";
+export {
   type OvercurrentDeviceAsk,
   type OvercurrentDeviceQuestion,
   type ProtectedRun,

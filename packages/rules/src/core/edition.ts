@@ -39,6 +39,7 @@ export interface EditionTables {
   readonly boxVolume: Table;
   readonly motorCurrent1ph: Table;
   readonly motorCurrent3ph: Table;
+  readonly motorShortCircuitDevice: Table;
   readonly adjustmentFactor: Table;
   readonly boltTorqueNeta: Table;
   readonly physicalConstants: Table;
@@ -131,6 +132,8 @@ export interface EditionClauses {
   readonly motorCurrent: Citation;
   readonly motorOverload: Citation;
   readonly motorShortCircuitDevice: Citation;
+  readonly motorTripSetting: Citation;
+  readonly severalMotorConductors: Citation;
   readonly motorTerminals: Citation;
   readonly branchCircuitLoad: Citation;
   readonly branchCircuitDevice: Citation;

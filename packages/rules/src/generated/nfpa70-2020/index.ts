@@ -26,6 +26,7 @@ export { insulatedDiameter } from "./insulated-diameter.js";
 export { insulationTypes } from "./insulation-types.js";
 export { motorCurrent1ph } from "./motor-current-1ph.js";
 export { motorCurrent3ph } from "./motor-current-3ph.js";
+export { motorShortCircuitDevice } from "./motor-short-circuit-device.js";
 export { smallConductor } from "./small-conductor.js";
 export { standardRatings } from "./standard-ratings.js";
 export { stranding } from "./stranding.js";

@@ -44,6 +44,7 @@ export const nfpa70Edition2020: Edition = Object.freeze({
     boxVolume: openTable(published.boxVolume),
     motorCurrent1ph: openTable(published.motorCurrent1ph),
     motorCurrent3ph: openTable(published.motorCurrent3ph),
+    motorShortCircuitDevice: openTable(published.motorShortCircuitDevice),
     adjustmentFactor: openTable(published.adjustmentFactor),
     boltTorqueNeta: openTable(boltTorqueNeta),
     physicalConstants: openTable(physicalConstants),

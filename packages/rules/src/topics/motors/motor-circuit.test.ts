@@ -203,11 +203,127 @@ describe("overload device", () => {
   });
 });
 
-test("the short-circuit device is not answered", () => {
-  expect(ask({ ask: "short-circuit-device", motor: motor("25") })).toMatchObject({
-    outcome: "refused",
-    refusal: { code: "NOT_COVERED" },
-    cite: { locator: "430.52" },
+describe("short-circuit device", () => {
+  const device = (
+    horsepower: string,
+    shortCircuitDevice: MotorCircuitQuestion["shortCircuitDevice"],
+    change: Partial<Motor> = {},
+    edition?: Edition,
+  ) =>
+    ask(
+      {
+        ask: "short-circuit-device",
+        motor: motor(horsepower, change),
+        ...(shortCircuitDevice && { shortCircuitDevice }),
+      },
+      edition,
+    );
+
+  // published: NFPA 70 Informative Annex D, Example D8 (from memory): 25 hp, 34 A, nontime-delay fuse 34 x 3.00 = 102 A, next
+  // standard 110 A; time-delay not in it
+  // hand: 34 x 1.75 = 59.5, 60 A; 34 x 2.50 = 85, 90 A; wound rotor 40 x 1.50 = 60 A, itself a standard rating
+  test.each([
+    ["25", "nontime-delay-fuse", {}, 110, 102],
+    ["25", "time-delay-fuse", {}, 60, 59.5],
+    ["25", "inverse-time-breaker", {}, 90, 85],
+    ["30", "inverse-time-breaker", { kind: "wound-rotor" }, 60, 60],
+    ["30", "time-delay-fuse", { kind: "wound-rotor" }, 60, 60],
+    ["5", "inverse-time-breaker", { kind: "single-phase", voltageV: 230 }, 70, 70],
+    ["5", "nontime-delay-fuse", { kind: "single-phase", voltageV: 230 }, 90, 84],
+  ] as const)("%s hp, %s, %j: %d A", (horsepower, kind, change, largest, byTable) => {
+    for (const edition of [nfpa70Edition2017, nfpa70Edition2020, nfpa70Edition2023]) {
+      const finding = device(horsepower, { kind }, change, edition);
+      expect(finding.results.slice(0, 2).map(({ value }) => value)).toEqual([largest, byTable]);
+      expect(finding.cite).toMatchObject({ edition: edition.edition, locator: "430.52(C)(1)" });
+    }
+  });
+  test("the table stands in another place in 2023", () => {
+    const locator = (edition: Edition) =>
+      device("25", { kind: "time-delay-fuse" }, {}, edition).steps.find(
+        (step) => step.kind === "read" && step.label.startsWith("percent"),
+      );
+    expect(locator(nfpa70Edition2020)).toMatchObject({ cite: { locator: "Table 430.52" } });
+    expect(locator(nfpa70Edition2023)).toMatchObject({ cite: { locator: "Table 430.52(C)(1)" } });
+  });
+
+  // hand: 34 x 4 = 136: 125 A; x 2.25 = 76.5: 70 A. 100 hp at 460 V 124 A: breaker 124 x 2.5 = 310, 350 A; x 3 = 372: 350 A.
+  // 200 hp 240 A: nontime-delay 720, 800 A; 4 x 240 = 960, but only up to 600 A; x 3 = 720: 700 A, less than 800 A stands.
+  // 150 hp at 230 V 360 A: time-delay 630, 700 A; 2.25 x 360 = 810 up to 600 A; 3 x 360 = 1080 above: 1000 A
+  test.each([
+    ["25", "nontime-delay-fuse", {}, 125, 110],
+    ["25", "time-delay-fuse", {}, 70, 60],
+    ["25", "inverse-time-breaker", {}, 125, 90],
+    ["100", "inverse-time-breaker", {}, 350, 350],
+    ["200", "nontime-delay-fuse", {}, 800, 800],
+    ["150", "time-delay-fuse", { voltageV: 230 }, 1000, 700],
+  ] as const)("%s hp on %s that fails to start it, %j: %d A", (horsepower, kind, change, largest, before) => {
+    const finding = device(horsepower, { kind, failsToStart: true }, change);
+    expect(finding.results.slice(0, 2).map(({ value }) => value)).toEqual([largest, before]);
+  });
+  // hand: at 100 A 400 % and above it 300 %: 30 hp at 200 V has 92 A, 368: 350 A; 40 hp 120 A, 360: 350 A
+  test.each([
+    ["30", 350],
+    ["40", 350],
+  ] as const)("%s hp at 200 V on a breaker that fails to start it: %d A", (horsepower, largest) => {
+    expect(
+      device(horsepower, { kind: "inverse-time-breaker", failsToStart: true }, { voltageV: 200 }).results[0]?.value,
+    ).toBe(largest);
+  });
+
+  // hand: 34 x 8 = 272, x 11 = 374, x 13 = 442, x 17 = 578 A
+  test.each([
+    [false, false, 272],
+    [true, false, 374],
+    [false, true, 442],
+    [true, true, 578],
+  ])(
+    "instantaneous trip, efficient Design B %s, fails to start %s: %d A",
+    (efficientDesignB, failsToStart, setting) => {
+      const finding = device("25", { kind: "instantaneous-trip-breaker", efficientDesignB, failsToStart });
+      expect(finding.results[0]).toMatchObject({ name: "largest setting", value: setting });
+      expect(finding.cite.locator).toBe("430.52(C)(3)");
+    },
+  );
+  test("what is missing is asked for where it decides", () => {
+    expect(device("25", undefined).missing[0]?.path).toBe("question/shortCircuitDevice");
+    expect(device("25", { kind: "instantaneous-trip-breaker" }).missing[0]?.path).toBe(
+      "question/shortCircuitDevice/efficientDesignB",
+    );
+    // hand: 40 x 8 = 320
+    expect(device("30", { kind: "instantaneous-trip-breaker" }, { kind: "wound-rotor" }).results[0]?.value).toBe(320);
+  });
+});
+
+describe("several motors on one conductor (430.24)", () => {
+  const other = (horsepower: string) => motor(horsepower);
+  // published: Example D8 (from memory): 25 hp and two of 30 hp wound-rotor, 34 + 40 + 40: 40 x 1.25 + 40 + 34 = 124 A
+  test("the largest counts at 125 %, the others as they are", () => {
+    const wound = motor("30", { kind: "wound-rotor" });
+    for (const edition of [nfpa70Edition2017, nfpa70Edition2020, nfpa70Edition2023]) {
+      const finding = ask({ ask: "conductor", motor: motor("25"), otherMotors: [wound, wound] }, edition);
+      expect(finding.results[0]?.value).toBe(124);
+      expect(finding.cite.locator).toBe("430.24");
+    }
+  });
+  // hand: 34 x 1.25 + 27 + 21 = 90.5; with 20 A continuous and 10 A beside: 25 + 10 more, 125.5
+  test("other loads count as a feeder counts them", () => {
+    const question = { ask: "conductor", motor: motor("20"), otherMotors: [other("25"), other("15")] } as const;
+    expect(main(question)).toBe(90.5);
+    expect(main({ ...question, otherContinuousLoadA: 20, otherLoadA: 10 })).toBe(125.5);
+  });
+  // hand: 90.5 A, unmarked terminals, up to 100 A: 60 C, 2 AWG 95 A; at 75 C 3 AWG 100 A; no design letter is asked for
+  test("its size goes by its terminals, not by those of a motor", () => {
+    const question = { ask: "conductor", motor: motor("20"), otherMotors: [other("25"), other("15")] } as const;
+    const conductor = { metal: "copper", insulationRating: c(90) } as const;
+    expect(main({ ...question, conductor: { ...conductor, terminalTemperature: "unmarked" } })).toBe("2 AWG");
+    expect(main({ ...question, conductor: { ...conductor, terminalTemperature: c(75) } })).toBe("3 AWG");
+    expect(ask({ ...question, conductor }).missing[0]?.path).toBe("question/conductor/terminalTemperature");
+  });
+  test("a fact of another motor is asked for where it stands", () => {
+    expect(
+      ask({ ask: "conductor", motor: motor("20"), otherMotors: [motor("25", { build: "multispeed" })] }).missing[0]
+        ?.path,
+    ).toBe("question/otherMotors/0/nameplateA");
   });
 });
 

@@ -6,6 +6,7 @@ import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
 import { type MotorConductor, motorConductorSize } from "./motor-conductor.js";
 import { type Motor, motorCurrent } from "./motor-current.js";
+import { type ShortCircuitDevice, shortCircuitDevice } from "./short-circuit-device.js";
 
 const NAME = "motor-circuit";
 
@@ -13,11 +14,19 @@ export type MotorCircuitAsk = "conductor" | "overload" | "short-circuit-device";
 
 export interface MotorCircuitQuestion {
   readonly ask: MotorCircuitAsk;
+  /** Of several motors on one conductor, any one of them. */
   readonly motor: Motor;
+  /** The other motors on the same conductor, for its ampacity. */
+  readonly otherMotors?: readonly Motor[];
+  /** What else the conductor to several motors feeds, the continuous part apart. */
+  readonly otherContinuousLoadA?: number;
+  readonly otherLoadA?: number;
   /** "other": short-time, intermittent, periodic or varying. */
   readonly duty: "continuous" | "other";
   /** The conductor to be sized. Absent: only the ampacity needed is answered. */
   readonly conductor?: MotorConductor;
+  /** Needed for the short-circuit device. */
+  readonly shortCircuitDevice?: ShortCircuitDevice;
   /** As marked. One of the two is needed for the overload device; the other where the first does not settle it. */
   readonly serviceFactor?: number | Unmarked;
   readonly temperatureRiseC?: number | Unmarked;
@@ -30,23 +39,27 @@ const RAISED_FROM_SERVICE_FACTOR = 1.15;
 const RAISED_TO_RISE_C = 40;
 
 /**
- * What conductor does a single motor need, and what overload device may it have?
+ * What conductor do motors need, and what overload and short-circuit device may one of them have?
  *
- * NFPA 70 430.6(A), 430.22, 430.32(A)(1) (2017, 2020, 2023): the conductor carries 125 percent of the table's current;
+ * NFPA 70 430.6(A), 430.22, 430.24, 430.32(A)(1), 430.52 (2017, 2020, 2023): the conductor carries 125 percent of the table's
+ * current, and of several motors 125 percent of the largest, all of the others, and other loads as a feeder counts them;
  * the separate overload device trips at no more than 125 percent of the nameplate's current for a marked service factor of
  * 1.15 or more or a marked temperature rise of 40 C or less, and at no more than 115 percent for all others. Amperes.
  * Worked: 25 hp, 460 V: 34 x 1.25 = 42.5 A; nameplate 31.6 A at service factor 1.15: 31.6 x 1.25 = 39.5 A.
- * Silent: the short-circuit device goes by Table 430.52, which is not held here, so it is not answered; nor are other
- * duties, motors up to 1 hp, and several motors on one circuit.
+ * Worked: 34 A, 27 A and 21 A on one conductor: 34 x 1.25 + 27 + 21 = 90.5 A.
+ * Silent: other duties, overload devices of motors up to 1 hp, the device ahead of several motors (430.53, 430.62).
  */
 export const motorCircuit: Calculation<MotorCircuitQuestion> = {
   name: NAME,
-  title: "Conductor and overload device of a motor",
+  title: "Conductor, overload and short-circuit device of a motor",
   clauses: [
     "motorCurrent",
     "motorConductors",
     "motorOverload",
     "motorShortCircuitDevice",
+    "motorTripSetting",
+    "severalMotorConductors",
+    "standardRatings",
     "motorTerminals",
     "terminalsTo100A",
     "terminalsOver100A",
@@ -57,7 +70,11 @@ export const motorCircuit: Calculation<MotorCircuitQuestion> = {
     "question/motor",
     "question/motor/nameplateA",
     "question/duty",
+    "question/otherMotors",
+    "question/otherContinuousLoadA",
+    "question/otherLoadA",
     "question/conductor",
+    "question/shortCircuitDevice",
     "question/serviceFactor",
     "question/temperatureRiseC",
   ],
@@ -70,11 +87,7 @@ export const motorCircuit: Calculation<MotorCircuitQuestion> = {
       case "overload":
         return overloadAnswer(sheet, question, edition);
       case "short-circuit-device":
-        return sheet.refuse(
-          "NOT_COVERED",
-          "The largest short-circuit device goes by Table 430.52, which is not held here.",
-          edition.clauses.motorShortCircuitDevice,
-        );
+        return shortCircuitDevice(sheet, question.motor, question.shortCircuitDevice, edition);
     }
   },
 };
@@ -91,6 +104,8 @@ function conductorAnswer(
       "For other than continuous duty the conductor goes by a table of duties, which is not held here.",
       clauses.motorConductors,
     );
+  const several = question.otherMotors ?? [];
+  if (several.length > 0) return severalMotorsAnswer(sheet, question, several, edition);
   const current = motorCurrent(sheet, question.motor, edition);
   if (isClosed(current)) return current;
   const factor = sheet.state("factor for the conductor of one motor", CONDUCTOR_FACTOR, clauses.motorConductors);
@@ -106,7 +121,7 @@ function conductorAnswer(
       ],
       advice,
     });
-  const size = motorConductorSize(sheet, needed, question.conductor, edition);
+  const size = motorConductorSize(sheet, needed, question.conductor, true, edition);
   if (isClosed(size)) return size;
   return sheet.finish({
     sentence: `The conductor needs ${shown(needed.value)} A, so ${String(size.value)} ${question.conductor.metal} is the smallest.`,
@@ -116,10 +131,58 @@ function conductorAnswer(
       { name: "ampacity needed", step: needed },
       { name: "motor current", step: current },
     ],
-    advice: [
-      ...advice,
-      "Not in it: correction for a warm place and adjustment for more than three current-carrying conductors.",
+    advice: [...advice, NOT_CORRECTED],
+  });
+}
+
+const NOT_CORRECTED =
+  "Not in it: correction for a warm place and adjustment for more than three current-carrying conductors.";
+
+/** 430.24: 125 % of the largest motor, all of the others, and other loads with their continuous part at 125 %. */
+function severalMotorsAnswer(
+  sheet: CalculationSheet,
+  question: MotorCircuitQuestion,
+  others: readonly Motor[],
+  edition: Edition,
+): CalculationFinding {
+  const cite = edition.clauses.severalMotorConductors;
+  const currents: Step[] = [];
+  for (const [index, motor] of [question.motor, ...others].entries()) {
+    const head = index === 0 ? "question/motor" : `question/otherMotors/${String(index - 1)}`;
+    const current = motorCurrent(sheet, motor, edition, head);
+    if (isClosed(current)) return current;
+    currents.push(current);
+  }
+  const largestA = Math.max(...currents.map(({ value }) => Number(value)));
+  const largest = currents.find(({ value }) => Number(value) === largestA);
+  if (largest === undefined) throw new Error("one of the motors is the largest");
+  const factor = sheet.state("factor for the largest motor and for continuous load", CONDUCTOR_FACTOR, cite);
+  const terms: Step[] = [
+    sheet.multiply("largest motor counted", [factor, largest], "A", cite),
+    ...currents.filter((current) => current !== largest),
+  ];
+  const { otherContinuousLoadA, otherLoadA } = question;
+  if (otherContinuousLoadA !== undefined) {
+    const path = "question/otherContinuousLoadA";
+    const load = sheet.positive("other continuous load", otherContinuousLoadA, path, "A");
+    terms.push(sheet.multiply("other continuous load counted", [factor, load], "A", cite));
+  }
+  if (otherLoadA !== undefined) terms.push(sheet.positive("other load", otherLoadA, "question/otherLoadA", "A"));
+  const needed = sheet.add("ampacity needed", terms, "A", cite);
+  const text = `The conductor to ${String(currents.length)} motors needs ${shown(needed.value)} A: 125 % of the largest, ${shown(largest.value)} A, and all of the rest`;
+  const advice = ["Motors that are kept from running together may count as one (430.24); that is not in it."];
+  if (question.conductor === undefined)
+    return sheet.finish({ sentence: `${text}.`, cite, results: [{ name: "ampacity needed", step: needed }], advice });
+  const size = motorConductorSize(sheet, needed, question.conductor, false, edition);
+  if (isClosed(size)) return size;
+  return sheet.finish({
+    sentence: `${text}, so ${String(size.value)} ${question.conductor.metal} is the smallest.`,
+    cite,
+    results: [
+      { name: "smallest size", step: size },
+      { name: "ampacity needed", step: needed },
     ],
+    advice: [...advice, NOT_CORRECTED],
   });
 }
 

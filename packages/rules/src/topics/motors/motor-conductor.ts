@@ -45,15 +45,17 @@ interface PartLimit {
  * the column that neither insulation nor any terminal forbids; unmarked terminals count as 60 C up to 100 A and up to
  * 1 AWG, as 75 C beyond; those of a motor of design B, C or D as 75 C.
  * Worked: 42.5 A at 75 C, copper: 8 AWG, 50 A.
+ * A conductor to several motors ends at starters and not on a motor, so no design letter counts for it.
  * Silent: neither correction for warm places nor adjustment for more than three conductors is in it.
  */
 export function motorConductorSize(
   sheet: CalculationSheet,
   needed: Step,
   conductor: MotorConductor,
+  endsOnMotor: boolean,
   edition: Edition,
 ): Step | CalculationFinding {
-  const parts = partsOf(sheet, conductor, edition);
+  const parts = partsOf(sheet, conductor, endsOnMotor, edition);
   const search: Search = { sheet, needed, conductor, edition };
   const low = smallest(search, parts, "low");
   const unknown = parts.find(({ state }) => state.kind === "unknown");
@@ -75,10 +77,15 @@ interface Search {
   readonly edition: Edition;
 }
 
-function partsOf(sheet: CalculationSheet, conductor: MotorConductor, edition: Edition): readonly PartLimit[] {
+function partsOf(
+  sheet: CalculationSheet,
+  conductor: MotorConductor,
+  endsOnMotor: boolean,
+  edition: Edition,
+): readonly PartLimit[] {
   const insulation = conductor.insulationRating;
   const terminal = conductor.terminalTemperature;
-  return [
+  const parts: PartLimit[] = [
     {
       path: "question/conductor/insulationRating",
       label: "rating of the insulation",
@@ -97,13 +104,15 @@ function partsOf(sheet: CalculationSheet, conductor: MotorConductor, edition: Ed
       because: "The rating of the terminals at starter and device decides the size, and it is not given.",
       state: terminalState(sheet, terminal),
     },
-    {
+  ];
+  if (endsOnMotor)
+    parts.push({
       path: "question/conductor/designLetter",
       label: "rating of the motor's terminals",
       because: "The design letter of the motor decides whether its terminals may be used at 75 C, and it is not given.",
       state: motorState(sheet, conductor.designLetter, edition),
-    },
-  ];
+    });
+  return parts;
 }
 
 function terminalState(sheet: CalculationSheet, terminal: Temperature | Unmarked | undefined): PartLimit["state"] {

@@ -47,24 +47,29 @@ const SINGLE_PHASE_COLUMNS = THREE_PHASE_COLUMNS.slice(0, 4);
  * Worked: 25 hp, three-phase, 460 V: 34 A.
  * Silent: horsepower between the rows is not answered. The tables for direct-current and synchronous motors are not held.
  */
-export function motorCurrent(sheet: CalculationSheet, motor: Motor, edition: Edition): Step | CalculationFinding {
+export function motorCurrent(
+  sheet: CalculationSheet,
+  motor: Motor,
+  edition: Edition,
+  head = "question/motor",
+): Step | CalculationFinding {
   const { tables, clauses } = edition;
-  const build = sheet.given("build of the motor", motor.build, "question/motor/build");
+  const build = sheet.given("build of the motor", motor.build, `${head}/build`);
   if (motor.build !== "ordinary") {
     if (motor.nameplateA === undefined)
       return sheet.ask(
-        "question/motor/nameplateA",
+        `${head}/nameplateA`,
         `A motor of this build (${motor.build}) goes by its nameplate current, which is not given.`,
         clauses.motorCurrent,
       );
-    return sheet.positive("current of the nameplate", motor.nameplateA, "question/motor/nameplateA", "A");
+    return sheet.positive("current of the nameplate", motor.nameplateA, `${head}/nameplateA`, "A");
   }
-  const kind = sheet.given("kind of motor", motor.kind, "question/motor/kind");
+  const kind = sheet.given("kind of motor", motor.kind, `${head}/kind`);
   if (motor.kind === "direct-current" || motor.kind === "synchronous")
     return sheet.refuse("NOT_COVERED", `The table of ${motor.kind} motors is not held here.`, clauses.motorCurrent);
   const isSingle = motor.kind === "single-phase";
   const table: Table = isSingle ? tables.motorCurrent1ph : tables.motorCurrent3ph;
-  const volts = sheet.positive("voltage", motor.voltageV, "question/motor/voltageV", "V");
+  const volts = sheet.positive("voltage", motor.voltageV, `${head}/voltageV`, "V");
   const columns = isSingle ? SINGLE_PHASE_COLUMNS : THREE_PHASE_COLUMNS;
   const column = columns.find(([, low, high]) => motor.voltageV >= low && motor.voltageV <= high)?.[0];
   if (column === undefined)
@@ -73,7 +78,7 @@ export function motorCurrent(sheet: CalculationSheet, motor: Motor, edition: Edi
       `${table.cite.locator} has no column for ${String(motor.voltageV)} V.`,
       table.cite,
     );
-  const horsepower = sheet.given("horsepower", motor.horsepower, "question/motor/horsepower");
+  const horsepower = sheet.given("horsepower", motor.horsepower, `${head}/horsepower`);
   return sheet.readAt("full-load current of the table", table, motor.horsepower, column, [
     build,
     kind,
