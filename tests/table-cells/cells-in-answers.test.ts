@@ -280,7 +280,7 @@ const READ_BY_NOTHING: readonly (readonly [because: string, cells: Readonly<Reco
     { "physical-constants value": 6 },
   ],
   [
-    "18 and 16 AWG have an ampacity in the 90 C column only, which no terminal of a small conductor allows",
+    "18 and 16 AWG are allowed for uses that the code lists one by one only, and are refused before their device is read",
     { "small-conductor copper": 2 },
   ],
 ];

@@ -1,0 +1,60 @@
+/** The cases of the rules: which joints show which way through which rule. */
+import { type CheckFinding, type JointFinding, RULES } from "@landfast/rules";
+import { libraryFinding } from "../oracle/compare.js";
+import { generate } from "../oracle/generate.js";
+import { ruleLines, wayOf } from "./finding-lines.js";
+
+/** Of the endless row of joints, these are looked at. */
+const LOOKED_AT = 6000;
+/** Ways shown of one rule; the ways of several conductors and openings multiply without end. */
+const SHOWN = 24;
+
+export interface RuleCase {
+  readonly joint: number;
+  readonly finding: CheckFinding;
+}
+
+/** One case of each way through each rule, first found first; the three outcomes before anything else. */
+export function chooseRuleCases(): ReadonlyMap<string, readonly RuleCase[]> {
+  const ways = new Map<string, Map<string, RuleCase>>(RULES.map(({ id }) => [id, new Map()]));
+  for (let joint = 0; joint < LOOKED_AT; joint += 1)
+    for (const finding of libraryFinding(generate(joint)).findings) {
+      const seen = ways.get(finding.rule);
+      const way = wayOf(finding);
+      if (seen !== undefined && !seen.has(way)) seen.set(way, { joint, finding });
+    }
+  return new Map([...ways].map(([rule, seen]) => [rule, shown([...seen.values()])]));
+}
+
+function shown(cases: readonly RuleCase[]): readonly RuleCase[] {
+  const each = ["pass", "fail", "missing"].map((outcome) => cases.filter(({ finding }) => finding.outcome === outcome));
+  const chosen = each.flatMap((all) => all.slice(0, SHOWN / 3));
+  const rest = cases.filter((one) => !chosen.includes(one));
+  return [...chosen, ...rest.slice(0, SHOWN - chosen.length)].sort((a, b) => a.joint - b.joint);
+}
+
+/** The same joints asked again: what the rule says of each. */
+export function ruleCasesAt(rule: string, joints: readonly number[]): readonly RuleCase[] {
+  return joints.map((joint) => {
+    const { findings, notApplicable }: JointFinding = libraryFinding(generate(joint));
+    const finding = findings.find((one) => one.rule === rule);
+    if (finding === undefined)
+      throw new Error(
+        `${rule} has nothing to say of joint ${joint}: ${notApplicable.find((one) => one.rule === rule)?.because ?? ""}`,
+      );
+    return { joint, finding };
+  });
+}
+
+export function ruleText(cases: readonly RuleCase[]): string {
+  return cases
+    .map(({ joint, finding }) =>
+      [`Joint ${joint}, ${generate(joint).basis.edition}`, ...ruleLines(finding), ""].join("\n"),
+    )
+    .join("\n");
+}
+
+/** The joints that a text was made of. */
+export function jointsOf(text: string): readonly number[] {
+  return [...text.matchAll(/^Joint (\d+),/gm)].map(([, number]) => Number(number));
+}
