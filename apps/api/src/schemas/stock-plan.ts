@@ -236,6 +236,7 @@ export const StockPlan = strict(
 export const TradeOff = strict(
   {
     from: ref(AnsweredFrom),
+    joints: Type.Integer({ minimum: 0, description: "joints that every plan on the curve makes" }),
     curve: strict({
       points: Type.Array(
         strict({ partNumbers: count, cost: ref(Money), aboveCheapest: ref(Money), parts: words, proof: ref(Proof) }),

@@ -116,6 +116,8 @@ export interface JobStockPlan {
 /** What fewer part numbers cost. */
 export interface JobTradeOff {
   readonly from: AnsweredFrom;
+  /** Joints that every plan on the curve makes. */
+  readonly joints: number;
   readonly curve: Omit<TradeOffCurve, "unservable">;
   readonly notPlanned: NotPlanned;
   readonly asNamed: AsNamed | null;
@@ -154,6 +156,7 @@ export function stockPlanService(questions: StockQuestionService, solver: Solver
         const { unservable, ...points } = curve;
         return {
           from: answeredFrom(asked),
+          joints: jointsOf(asked.stock.classes) - jointsOf(unservable),
           curve: points,
           notPlanned: notPlannedIn(asked, unservable),
           asNamed: namedIn(asked),
@@ -254,6 +257,10 @@ function planPart(
             proof: dropped.without.proof,
           },
   };
+}
+
+function jointsOf(some: readonly { readonly joints: number }[]): number {
+  return some.reduce((sum, { joints }) => sum + joints, 0);
 }
 
 function marksByClass({ stock }: StockQuestion): (classIds: readonly string[]) => string[] {
