@@ -133,6 +133,7 @@ describe("the OpenAPI document", () => {
       "GET /v1/jobs",
       "GET /v1/jobs/{id}",
       "GET /v1/jobs/{id}/joints/{mark}",
+      "GET /v1/jobs/{id}/joints/{mark}/candidates",
       "GET /v1/jobs/{id}/schedule",
       "GET /v1/jobs/{id}/stock-plan/trade-off",
       "GET /v1/labour-tables",
@@ -145,6 +146,7 @@ describe("the OpenAPI document", () => {
       "GET /v1/tables/{publication}/{name}",
       "POST /v1/bars",
       ...Object.keys(CALCULATIONS).map((name) => `POST /v1/calculations/${name}`),
+      "POST /v1/candidates",
       "POST /v1/catalogues",
       "POST /v1/catalogues/{id}/versions",
       "POST /v1/checks/compatibility",
@@ -157,6 +159,7 @@ describe("the OpenAPI document", () => {
       "POST /v1/jobs/{id}/truck",
       "POST /v1/labour-tables",
       "POST /v1/price-lists",
+      "POST /v1/remedies",
     ]);
   });
 

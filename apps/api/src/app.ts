@@ -11,6 +11,7 @@ import { BODY_MAX, strictBodies } from "./plugins/strict-bodies.js";
 import { LOCAL_TENANT, type Store } from "./repositories/open-store.js";
 import { barRoutes } from "./routes/bars.js";
 import { calculationRoutes } from "./routes/calculations.js";
+import { candidateRoutes } from "./routes/candidates.js";
 import { catalogueRoutes } from "./routes/catalogue.js";
 import { checkRoutes } from "./routes/checks.js";
 import { economicsRoutes } from "./routes/economics.js";
@@ -25,6 +26,7 @@ import { stockPlanRoutes } from "./routes/stock-plans.js";
 import { truckRoutes } from "./routes/trucks.js";
 import { COMPONENTS } from "./schemas/components.js";
 import { barService } from "./services/bars.js";
+import { candidateService } from "./services/candidates.js";
 import { catalogueService } from "./services/catalogue.js";
 import { economicsService } from "./services/economics.js";
 import type { JobRunner } from "./services/job-runner.js";
@@ -110,6 +112,14 @@ export async function buildApp({ store, runner, now, newId, solver, log }: AppPa
   });
   jobRoutes(app, jobs);
   checkRoutes(app, catalogue);
+  candidateRoutes(
+    app,
+    candidateService({
+      jobs,
+      catalogueFor: ({ catalogue: choice }) =>
+        choice === undefined ? catalogue.current() : ownCatalogues.catalogueFor(choice),
+    }),
+  );
   calculationRoutes(app);
   catalogueRoutes(app, catalogue);
   ownCatalogueRoutes(app, ownCatalogues);

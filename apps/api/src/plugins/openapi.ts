@@ -24,6 +24,7 @@ export async function openapi(app: FastifyInstance, version: string): Promise<vo
       tags: [
         { name: "jobs", description: "jobs and their connector schedules" },
         { name: "checks", description: "questions that store nothing" },
+        { name: "candidates", description: "what a joint can be made with, and what helps where nothing fits" },
         { name: "calculations", description: "one number of the trade with its derivation; nothing is stored" },
         { name: "catalogue", description: "the connectors that the service was started with" },
         { name: "catalogues", description: "catalogues of your own: versions, imports, exports" },

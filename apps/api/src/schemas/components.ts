@@ -2,6 +2,7 @@ import type { TSchema } from "@sinclair/typebox";
 import { BAR_SCHEMAS } from "./bars.js";
 import { Basis } from "./basis.js";
 import { CALCULATION_SCHEMAS } from "./calculations/calculations.js";
+import { CANDIDATE_SCHEMAS } from "./candidates.js";
 import { Citation } from "./citation.js";
 import { ConductorGroup } from "./conductor.js";
 import { CONNECTOR_SCHEMAS } from "./connector.js";
@@ -35,6 +36,7 @@ export const COMPONENTS: readonly TSchema[] = [
   ...JOINT_SCHEMAS,
   ...JOB_SCHEMAS,
   ...FINDING_SCHEMAS,
+  ...CANDIDATE_SCHEMAS,
   ...CALCULATION_SCHEMAS,
   ...SCHEDULE_SCHEMAS,
   ...REGISTER_SCHEMAS,

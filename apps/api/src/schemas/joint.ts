@@ -76,7 +76,7 @@ const Circuit = strict(
   { $id: "Circuit" },
 );
 
-const Equipment = strict(
+export const Equipment = strict(
   {
     tag: text(80, "the equipment's tag"),
     kind: Type.Optional(enumOf(EQUIPMENT_KINDS)),

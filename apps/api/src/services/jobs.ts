@@ -44,6 +44,8 @@ export interface JobService {
   get(id: string): Promise<{ readonly job: JobHead; readonly posted: string }>;
   /** JSON text of the stored schedule. @throws Problem JOB_NOT_FOUND. */
   schedule(id: string): Promise<string>;
+  /** JSON text of the stored schedule without its rows. @throws Problem JOB_NOT_FOUND. */
+  summary(id: string): Promise<string>;
   /** @throws Problem JOB_NOT_FOUND, JOINT_NOT_FOUND. */
   joint(id: string, mark: string): Promise<JointText>;
 }
@@ -108,6 +110,11 @@ export function jobService({
       const stored = await jobs.schedule(tenantId, id);
       if (stored === null) throw noJob(id);
       return scheduleText(stored.summary, stored.lines);
+    },
+    async summary(id) {
+      const stored = await jobs.schedule(tenantId, id);
+      if (stored === null) throw noJob(id);
+      return stored.summary;
     },
     async joint(id, mark) {
       const joint = await jobs.joint(tenantId, id, mark);
