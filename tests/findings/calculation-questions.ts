@@ -269,6 +269,14 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     ),
     { ask: "check", circuit: "feeder", serves: "motor", deviceKind: "fuse" },
   ],
+  "strand-class": [
+    ...[1, 7, 19, 37, 49, 133, 259, 532, 1330, 2107, 5320].flatMap((strands) =>
+      ["14 AWG", "3 AWG", "4/0 AWG", "500 kcmil"].map((size) => ({ size, metal: "copper", strands }) as const),
+    ),
+    { size: "4/0 AWG", metal: "aluminum", strands: 19 },
+    { size: "3 AWG", metal: "copper", strands: 133, lay: "bunched" },
+    { size: "35 mm2", metal: "copper", strands: 7 },
+  ],
   tap: TAP_ALLOWANCES.flatMap((allowance) =>
     (["smallest-size", "check"] as const).flatMap((ask) =>
       RUNS.slice(1, 4).map(

@@ -19,6 +19,7 @@ import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/prot
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
 import { type DwellingServiceQuestion, dwellingService } from "./topics/service-size/dwelling-service.js";
 import { type ShortCircuitQuestion, shortCircuit } from "./topics/short-circuit/short-circuit.js";
+import { type StrandClassQuestion, strandCount } from "./topics/stranding/strand-count.js";
 import { type TapQuestion, tap } from "./topics/tap-size/tap.js";
 import { type TorqueQuestion, torque } from "./topics/torque-value/torque.js";
 import { type VoltageDropQuestion, voltageDrop } from "./topics/voltage-drop/voltage-drop.js";
@@ -41,6 +42,7 @@ export interface CalculationQuestions {
   readonly "pull-box": PullBoxQuestion;
   readonly "raceway-fill": RacewayFillQuestion;
   readonly "short-circuit": ShortCircuitQuestion;
+  readonly "strand-class": StrandClassQuestion;
   readonly tap: TapQuestion;
   readonly torque: TorqueQuestion;
   readonly "voltage-drop": VoltageDropQuestion;
@@ -68,6 +70,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "pull-box": pullBox,
     "raceway-fill": racewayFill,
     "short-circuit": shortCircuit,
+    "strand-class": strandCount,
     tap,
     torque,
     "voltage-drop": voltageDrop,
@@ -168,6 +171,7 @@ export {
   type KFactorInsulation,
 } from "./topics/short-circuit/k-factor-heating.js";
 export type { ShortCircuitAsk, ShortCircuitQuestion } from "./topics/short-circuit/short-circuit.js";
+export { STRAND_LAYS, type StrandClassQuestion, type StrandLay } from "./topics/stranding/strand-count.js";
 export { type HighBay, TAP_WINDINGS, type TapAsk, type TapQuestion, type TapWindings } from "./topics/tap-size/tap.js";
 export {
   TAP_ALLOWANCES,

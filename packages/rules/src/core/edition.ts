@@ -44,6 +44,9 @@ export interface EditionTables {
   readonly boltTorqueNeta: Table;
   readonly physicalConstants: Table;
   readonly kFactors: Table;
+  readonly stranding: Table;
+  readonly fineStrands: Table;
+  readonly bunchedStrands: Table;
 }
 
 /** The clauses the rules and calculations cite, by what they say. */

@@ -1,5 +1,6 @@
 // Made from data/published by the table build. Never edit by hand.
 import type { TableData } from "../core/table.js";
+import * as astm_strands_undated from "./astm-strands-undated/index.js";
 import * as iec60364_5_54_2011 from "./iec60364-5-54-2011/index.js";
 import * as iec60947_1_2020 from "./iec60947-1-2020/index.js";
 import * as nema_cc1_2009 from "./nema-cc1-2009/index.js";
@@ -12,6 +13,8 @@ import * as ul486_2023 from "./ul486-2023/index.js";
 
 /** Every table of every edition held. */
 export const tables: readonly TableData[] = [
+  astm_strands_undated.bunchedStrands,
+  astm_strands_undated.fineStrands,
   iec60364_5_54_2011.kFactors,
   iec60947_1_2020.terminalTorqueIec,
   nema_cc1_2009.padBoltTorque,

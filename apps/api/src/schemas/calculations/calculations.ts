@@ -25,6 +25,7 @@ import { pullBox } from "./pull-box.js";
 import type { QuestionForm } from "./question-form.js";
 import { racewayFill } from "./raceway-fill.js";
 import { shortCircuit } from "./short-circuit.js";
+import { strandClass } from "./strand-class.js";
 import { SupplyConductors } from "./supply-conductors.js";
 import { tap } from "./tap.js";
 import { torque } from "./torque.js";
@@ -49,6 +50,7 @@ const QUESTION_FORMS: { readonly [Name in CalculationName]: QuestionForm<Name> }
   "pull-box": pullBox,
   "raceway-fill": racewayFill,
   "short-circuit": shortCircuit,
+  "strand-class": strandClass,
   tap,
   torque,
   "voltage-drop": voltageDrop,

@@ -1,5 +1,6 @@
 import type { Edition } from "../../core/edition.js";
 import { openTable } from "../../core/table.js";
+import { bunchedStrands, fineStrands } from "../../generated/astm-strands-undated/index.js";
 import { kFactors } from "../../generated/iec60364-5-54-2011/index.js";
 import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
 import { boltTorqueNeta } from "../../generated/neta-ats-2021/index.js";
@@ -49,6 +50,9 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     boltTorqueNeta: openTable(boltTorqueNeta),
     physicalConstants: openTable(physicalConstants),
     kFactors: openTable(kFactors),
+    stranding: openTable(published.stranding),
+    fineStrands: openTable(fineStrands),
+    bunchedStrands: openTable(bunchedStrands),
   }),
   clauses: clausesOf("2017", {
     parallel: "310.10(H)",
