@@ -61,6 +61,7 @@ export function asNamed(
       : [],
   );
   if (named.length === 0) return null;
+  named.sort((a, b) => byText(a.mark, b.mark));
   const isAccepted = (verdict: Verdict): boolean => verdict === "accept" || verdict === "accept-with-conditions";
   return {
     all: namedParts(named, catalogue, supply),
