@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { buildApp, openStore, slicedRunner } from "@landfast/api";
 import type { Solver } from "@landfast/stock";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { importing, partsFile } from "./import-file.js";
 import { openService, type Service } from "./open-service.js";
 import { ownCatalogue, workshopPart } from "./own-catalogue.js";
 import { stockJob } from "./stock-job.js";
@@ -47,6 +48,8 @@ const RAISED: Readonly<Record<string, Asking>> = {
     const made = await app.inject({ method: "POST", url: "/v1/catalogues", payload: { name: "empty" } });
     return app.inject(`${String(made.headers["location"])}/versions/1`);
   },
+  IMPORT_NOT_FOUND: async ({ app }) => app.inject(`/v1/catalogues/${await ownCatalogue(app, [])}/imports/none`),
+  IMPORT_MAPPING_NOT_FOUND: get("/v1/import-mappings/none"),
   PRICE_LIST_NOT_FOUND: get("/v1/price-lists/none"),
   LABOUR_TABLE_NOT_FOUND: get("/v1/labour-tables/none"),
   CALCULATION_NOT_FOUND: get("/v1/calculations/none"),

@@ -5,6 +5,7 @@
 import { RULES_VERSION } from "@landfast/rules";
 import { type Solver, ThreadSolver } from "@landfast/stock";
 import { type FastifyInstance, type FastifyServerOptions, fastify, LogController } from "fastify";
+import { ImportDesk } from "./imports/import-desk.js";
 import { openapi } from "./plugins/openapi.js";
 import { problemAnswers, refuseOtherMethods } from "./plugins/problem-answers.js";
 import { BODY_MAX, strictBodies } from "./plugins/strict-bodies.js";
@@ -13,6 +14,7 @@ import { barRoutes } from "./routes/bars.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { candidateRoutes } from "./routes/candidates.js";
 import { catalogueRoutes } from "./routes/catalogue.js";
+import { catalogueImportRoutes } from "./routes/catalogue-imports.js";
 import { checkRoutes } from "./routes/checks.js";
 import { economicsRoutes } from "./routes/economics.js";
 import { jobRoutes } from "./routes/jobs.js";
@@ -28,7 +30,9 @@ import { COMPONENTS } from "./schemas/components.js";
 import { barService } from "./services/bars.js";
 import { candidateService } from "./services/candidates.js";
 import { catalogueService } from "./services/catalogue.js";
+import { catalogueImportService } from "./services/catalogue-imports.js";
 import { economicsService } from "./services/economics.js";
+import { importMappingService } from "./services/import-mappings.js";
 import type { JobRunner } from "./services/job-runner.js";
 import { jobService, type PostedJob } from "./services/jobs.js";
 import { labourTableService } from "./services/labour-tables.js";
@@ -77,6 +81,16 @@ export async function buildApp({ store, runner, now, newId, solver, log }: AppPa
   const made = { tenantId: LOCAL_TENANT, now, newId };
   const ownCatalogues = ownCatalogueService({ ownCatalogues: store.ownCatalogues, ...made });
   const jobs = jobService({ jobs: store.jobs, catalogue, ownCatalogues, runner, ...made });
+  const importMappings = importMappingService({ ownCatalogues: store.ownCatalogues, ...made });
+  const desk = new ImportDesk();
+  app.addHook("onClose", () => desk.stop());
+  const catalogueImports = catalogueImportService({
+    catalogues: ownCatalogues,
+    mappings: importMappings,
+    repository: store.ownCatalogues,
+    desk,
+    ...made,
+  });
   const priceLists = priceListService({ priceLists: store.priceLists, ...made });
   const labourTables = labourTableService({ labourTables: store.labourTables, ...made });
 
@@ -123,6 +137,7 @@ export async function buildApp({ store, runner, now, newId, solver, log }: AppPa
   calculationRoutes(app);
   catalogueRoutes(app, catalogue);
   ownCatalogueRoutes(app, ownCatalogues);
+  await catalogueImportRoutes(app, catalogueImports, importMappings);
   priceListRoutes(app, priceLists);
   labourTableRoutes(app, labourTables);
   stockPlanRoutes(app, stockPlanService(questions, planner));

@@ -58,6 +58,17 @@ export const PROBLEMS = {
     title: "The catalogue has no such version",
     meaning: "The catalogue has no version of this number. GET /v1/catalogues/{id} lists its versions.",
   },
+  IMPORT_NOT_FOUND: {
+    status: 404,
+    title: "The catalogue has no such import",
+    meaning:
+      "No version of the catalogue came of an import with this id. GET /v1/catalogues/{id}/imports lists those that did.",
+  },
+  IMPORT_MAPPING_NOT_FOUND: {
+    status: 404,
+    title: "There is no such column mapping",
+    meaning: "No column mapping with this id is saved. GET /v1/import-mappings lists those that are.",
+  },
   PRICE_LIST_NOT_FOUND: {
     status: 404,
     title: "There is no such price list",
@@ -100,8 +111,9 @@ export const PROBLEMS = {
   },
   UNSUPPORTED_MEDIA_TYPE: {
     status: 415,
-    title: "The body is not sent as JSON",
-    meaning: "Send the body with Content-Type: application/json.",
+    title: "The body is not sent in a form that is taken here",
+    meaning:
+      "Send the body with Content-Type: application/json; a catalogue file as text/csv in UTF-8 or as an XLSX workbook with its own media type.",
   },
   INCONSISTENT_REQUEST: {
     status: 422,
@@ -137,6 +149,35 @@ export const PROBLEMS = {
     status: 422,
     title: "The time limit came before any plan",
     meaning: "Not even a first plan was found in the seconds that secondsPerSolve allows. Allow more, or ask for less.",
+  },
+  IMPORT_UNREADABLE: {
+    status: 422,
+    title: "The file cannot be read",
+    meaning:
+      "The file as a whole cannot be read: its encoding, its header, its quotation marks, its sheet or its form. The error says where and what would be accepted. Nothing was stored.",
+  },
+  IMPORT_TOO_LARGE: {
+    status: 422,
+    title: "The file has more than is taken",
+    meaning: "The file has more rows, columns or unpacked bytes than are taken, as the detail says. Split it.",
+  },
+  IMPORT_COLUMNS_MISSING: {
+    status: 422,
+    title: "The file lacks columns that every row needs",
+    meaning:
+      "No row can be a connector without the columns named. Say in a mapping which columns they are, or state constants for them. Nothing was stored.",
+  },
+  IMPORT_ROWS_REFUSED: {
+    status: 422,
+    title: "Rows of the file are refused",
+    meaning:
+      "Each entry of errors points at a line and a column; a dry run reports every one. Mend the file, or choose with partial=true to store the good rows without the others. Nothing was stored.",
+  },
+  IMPORT_NOT_CONFIRMED: {
+    status: 422,
+    title: "What was recognised in the file is not confirmed",
+    meaning:
+      "Spellings in the file were recognised, or what was confirmed is not what the file now reads as. Make a dry run, look at what its report says was recognised, and send its digest as confirm. Nothing was stored.",
   },
   TOO_MANY_JOINTS: {
     status: 422,

@@ -3,6 +3,7 @@ import { BAR_SCHEMAS } from "./bars.js";
 import { Basis } from "./basis.js";
 import { CALCULATION_SCHEMAS } from "./calculations/calculations.js";
 import { CANDIDATE_SCHEMAS } from "./candidates.js";
+import { CATALOGUE_IMPORT_SCHEMAS } from "./catalogue-import.js";
 import { Citation } from "./citation.js";
 import { ConductorGroup } from "./conductor.js";
 import { CONNECTOR_SCHEMAS } from "./connector.js";
@@ -33,6 +34,7 @@ export const COMPONENTS: readonly TSchema[] = [
   ConductorGroup,
   ...CONNECTOR_SCHEMAS,
   ...OWN_CATALOGUE_SCHEMAS,
+  ...CATALOGUE_IMPORT_SCHEMAS,
   ...JOINT_SCHEMAS,
   ...JOB_SCHEMAS,
   ...FINDING_SCHEMAS,
