@@ -1,6 +1,9 @@
 import type { ConductorGroup, ConductorRole } from "./conductor.js";
 import type { Connector, Electrode, HolePattern, Unmarked } from "./connector.js";
+import type { EquipmentKind } from "./equipment-kind.js";
 import type { JointFunction } from "./joint-function.js";
+import type { Location } from "./location.js";
+import type { HeldProjectRule, ProjectRule } from "./project-rule.js";
 import type { Area, Length, Temperature } from "./quantity.js";
 
 /** Which rules apply: always said, never defaulted. */
@@ -105,27 +108,7 @@ export interface Grounding {
   readonly soleConnection?: boolean;
 }
 
-export const EQUIPMENT_KINDS = [
-  "panelboard",
-  "switchboard",
-  "motor-control-center",
-  "transfer-switch",
-  "disconnect",
-  "generator",
-  "transformer",
-  "motor",
-  "battery",
-  "wireway",
-  "box",
-  "handhole",
-  "trench",
-  "pedestal",
-  "ground-bus",
-  "electrode",
-  "wiring-device",
-  "other",
-] as const;
-export type EquipmentKind = (typeof EQUIPMENT_KINDS)[number];
+export { EQUIPMENT_KINDS, type EquipmentKind } from "./equipment-kind.js";
 
 export interface BendingSpace {
   /** Whether the conductor leaves through the wall opposite its terminal or through another. */
@@ -160,8 +143,7 @@ export interface Equipment {
   readonly boxVolumeIn3?: number;
 }
 
-export const LOCATIONS = ["dry", "damp", "wet", "direct-burial", "concrete"] as const;
-export type Location = (typeof LOCATIONS)[number];
+export { LOCATIONS, type Location } from "./location.js";
 
 export interface Place {
   readonly location: Location;
@@ -201,6 +183,8 @@ export interface Joint {
   readonly tooling?: { readonly tool?: string; readonly die?: string };
   /** The joint is made again after it was once in service. */
   readonly rework?: boolean;
+  /** The project's own rules that are for this joint: put in from those of the job, never posted with the joint. */
+  readonly projectRules?: readonly HeldProjectRule[];
 }
 
 /** A job: joints under one basis. */
@@ -208,4 +192,6 @@ export interface Job {
   readonly name: string;
   readonly basis: Basis;
   readonly joints: readonly Joint[];
+  /** What the project asks beyond the code; it may refuse, never allow. */
+  readonly projectRules?: readonly ProjectRule[];
 }

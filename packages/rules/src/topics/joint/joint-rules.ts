@@ -21,6 +21,7 @@ import { parallelLegs } from "../parallel/parallel-legs.js";
 import { deterioratingAgent } from "../place/deteriorating-agent.js";
 import { placeListing } from "../place/place-listing.js";
 import { aluminumPreparation } from "../preparation/aluminum-preparation.js";
+import { projectRules } from "../project-rules/project-rules.js";
 import { wireRange } from "../range/wire-range.js";
 import { rework } from "../rework/rework-joint.js";
 import { lineSideMark } from "../service/line-side-mark.js";
@@ -76,6 +77,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   aluminumPreparation,
   insulatingCover,
   rework,
+  projectRules,
 ]);
 
 /** Which pass is named as deciding, first found first: the one that usually governs. */

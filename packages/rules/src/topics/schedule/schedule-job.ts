@@ -8,6 +8,7 @@ import type { Basis, Job, Joint } from "../../core/joint.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { checkJointUnder } from "../joint/check-joint.js";
 import type { JointFinding, Verdict } from "../joint/joint-finding.js";
+import { withProjectRules } from "../project-rules/rules-in-scope.js";
 import { jointClass, withoutOffer } from "../selection/joint-class.js";
 import { selectConnectorsUnder } from "../selection/select-connectors.js";
 import type { Selection } from "../selection/selection.js";
@@ -42,7 +43,8 @@ export function* scheduleInSteps(
   const firsts = new Map<string, { readonly row: ScheduleRow; readonly finding: JointFinding | null }>();
   const rows: ScheduleRow[] = [];
   const findings: (JointFinding | null)[] = [];
-  for (const joint of job.joints) {
+  for (const posted of job.joints) {
+    const joint = withProjectRules(posted, job.projectRules);
     const basis = joint.basis ?? job.basis;
     const key = jointClass(joint, basis);
     const first = firsts.get(key);

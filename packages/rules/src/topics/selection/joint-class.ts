@@ -16,6 +16,7 @@ const FACTS = Object.keys({
   partState: true,
   tooling: true,
   rework: true,
+  projectRules: true,
 } satisfies Record<Exclude<keyof Joint, NotFacts>, true>) as readonly Exclude<keyof Joint, NotFacts>[];
 
 /** Of the equipment only its tag is no fact. */
