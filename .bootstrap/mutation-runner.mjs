@@ -32,7 +32,10 @@ class BundledTests {
     const shared = namespace();
     shared.activeMutant = undefined;
     const tests = [];
-    for (const { id, name, file, run } of await this.#collect(this.#files)) {
+    const collector = this.#evaluate();
+    const all = [];
+    for (const file of this.#files) all.push(...(await collector.testsOf(file)));
+    for (const { id, name, file, run } of all) {
       shared.currentTestId = undefined;
       const before = performance.now();
       const failure = await run(() => {
@@ -58,17 +61,23 @@ class BundledTests {
     const files = wanted === undefined ? this.#files : this.#files.filter((file) => reaches(wanted, file));
     let nrOfTests = 0;
     try {
-      const tests = await this.#collect(files);
-      shared.activeMutant = activeMutant.id;
-      shared.hitCount = 0;
-      shared.hitLimit = hitLimit;
-      for (const { id, run } of tests) {
-        if (wanted !== undefined && !wanted.has(id)) continue;
-        nrOfTests += 1;
-        const failure = await run();
-        if (hitLimit !== undefined && shared.hitCount > hitLimit)
-          return { status: "timeout", reason: `reached ${String(shared.hitCount)} times` };
-        if (failure !== undefined) return { status: "killed", killedBy: [id], failureMessage: failure, nrOfTests };
+      const collector = this.#evaluate();
+      for (const file of files) {
+        // Hooks and tests run broken; loading a file does too where the place is reached by loading.
+        shared.activeMutant = mutantActivation === "static" ? activeMutant.id : undefined;
+        const tests = await collector.testsOf(file);
+        shared.activeMutant = activeMutant.id;
+        shared.hitCount = 0;
+        shared.hitLimit = hitLimit;
+        for (const { id, run } of tests) {
+          if (wanted !== undefined && !wanted.has(id)) continue;
+          nrOfTests += 1;
+          const failure = await run();
+          if (hitLimit !== undefined && shared.hitCount > hitLimit)
+            return { status: "timeout", reason: `reached ${String(shared.hitCount)} times` };
+          if (failure !== undefined) return { status: "killed", killedBy: [id], failureMessage: failure, nrOfTests };
+        }
+        shared.hitCount = undefined;
       }
     } catch (error) {
       // The library does not even load with this break in it: every test would fail.
@@ -86,13 +95,13 @@ class BundledTests {
     return { status: "survived", nrOfTests };
   }
 
-  async #collect(files) {
-    const collector = new Collector();
-    globalThis.__testing__ = { ...collector.words(), expect: this.#expect };
+  /** The bundle anew, nothing of it kept from before; its test files are loaded when they are asked for. */
+  #evaluate() {
     const module = { exports: {} };
+    const collector = new Collector(module.exports);
+    globalThis.__testing__ = { ...collector.words(), expect: this.#expect };
     this.#script.runInThisContext()(createRequire(join(process.cwd(), "tests/package.json")), module, module.exports);
-    for (const file of files) await collector.file(file, module.exports[file]);
-    return collector.tests;
+    return collector;
   }
 }
 
@@ -100,16 +109,20 @@ export const strykerPlugins = [{ kind: "TestRunner", name: "bundled", injectable
 
 /** What a test file says, written down: each test with the hooks of the suites around it. */
 class Collector {
-  tests = [];
+  #tests = [];
   #file = "";
-  #count = 0;
   #suites = [];
 
-  async file(name, load) {
-    this.#file = name;
-    this.#count = 0;
-    this.#suites = [newSuite(name)];
-    await load();
+  constructor(loaders) {
+    this.loaders = loaders;
+  }
+
+  async testsOf(file) {
+    this.#file = file;
+    this.#tests = [];
+    this.#suites = [newSuite(file)];
+    await this.loaders[file]();
+    return this.#tests;
   }
 
   words() {
@@ -122,9 +135,8 @@ class Collector {
       const body = rest.find((one) => typeof one === "function");
       const suites = [...this.#suites];
       const names = [...suites.slice(1).map((one) => one.name), name];
-      this.#count += 1;
-      const id = `${this.#file}#${String(this.#count)} ${names.join(" > ")}`;
-      this.tests.push({ id, name: id, file: this.#file, run: (begin = () => {}) => runOne(suites, body, begin) });
+      const id = `${this.#file}#${String(this.#tests.length)} ${names.join(" > ")}`;
+      this.#tests.push({ id, name: id, file: this.#file, run: (begin = () => {}) => runOne(suites, body, begin) });
     };
     const hook = (kind) => (body) => {
       this.#suites.at(-1)[kind].push(body);
