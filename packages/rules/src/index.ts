@@ -22,7 +22,6 @@ export * from "./core/what-it-rests-on.js";
 export * from "./core/worksheet.js";
 export { tables as PUBLISHED_TABLES } from "./generated/index.js";
 export * from "./render/calculation-text.js";
-export * from "./render/calculation-text.js";
 export * from "./render/plain-text.js";
 export { EDITIONS, editionOf } from "./rulesets/editions.js";
 export type { ConnectorOrigin, JointQuestion } from "./topics/joint/check-joint.js";
