@@ -49,14 +49,6 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
-    about: ["electrode-splice"],
-    because:
-      "the library asks for an irreversible joint of a tap to an electrode conductor too; 250.64(D)(1) is content with a listed one",
-    perThousand: 6,
-  },
-  {
-    library: "reject",
-    oracle,
     about: ["equipment-ground-size", "place-listing"],
     because:
       "the library limits a ground to the size of the phases only where these were raised, and not by the conductors of a tap",

@@ -17,6 +17,7 @@ import {
 } from "@landfast/rules";
 import { Dice } from "./dice.js";
 import type { Draft } from "./draft.js";
+import { addPadFacts } from "./pad-facts.js";
 import { cmilOf } from "./read-table.js";
 import { indexOf, SCENES, sizeAt } from "./scenes.js";
 
@@ -33,6 +34,7 @@ export function generate(number: number): Generated {
   draft.joint.mark = `T-${number}`;
   const changes = dice.weighted([40, 0], [33, 1], [17, 2], [10, 3]);
   for (let change = 0; change < changes; change += 1) dice.pick(CHANGES)(draft, dice);
+  addPadFacts(draft, number);
   return { ...draft, number };
 }
 

@@ -127,6 +127,7 @@ const DECIDING = [
   "110.11 agent",
   "110.14 intermix",
   "110.14 metal",
+  "110.14 pad",
   "110.14(A) binding screw",
   "110.14(A) count",
   "110.14(A) strands",

@@ -14,6 +14,7 @@ import { joining } from "./clauses/joining.js";
 import { reuse, toolAndDie, voltage } from "./clauses/marked-limits.js";
 import { metalMark, touchingMetals } from "./clauses/metals.js";
 import { mounting } from "./clauses/mounting.js";
+import { padMetal } from "./clauses/pad-metal.js";
 import { parallel } from "./clauses/parallel.js";
 import { deterioratingAgent, place } from "./clauses/place.js";
 import { runThrough } from "./clauses/run-through.js";
@@ -47,6 +48,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   distributionBlock,
   serviceMark,
   mounting,
+  padMetal,
   voltage,
   place,
   deterioratingAgent,

@@ -1011,6 +1011,9 @@ const groundJoin: Scene = (dice) => {
       electrode: dice.pick<Electrode>(["water-pipe", "copper-bonded-rod"]),
       service: { size: dice.pick(["3 AWG", "2/0 AWG", "350 kcmil", "600 kcmil"]), metal: "copper", sets: 1 },
       soleConnection: dice.percent(30),
+      ...(kind === "tap" && dice.percent(60)
+        ? { tapService: { size: dice.pick(["3 AWG", "2/0 AWG", "350 kcmil"]), metal: "copper" as const, sets: 1 } }
+        : {}),
     };
   else {
     const device = dice.percent(50);

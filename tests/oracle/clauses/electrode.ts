@@ -43,8 +43,14 @@ export function electrodeSplice({ joint, connector }: Case): Objection[] {
   const splice = joint.function === "splice";
   const clause = splice ? "250.64(C)" : "250.64(D)";
   if (splice && connector.construction !== "compression") return [reject(clause, "the splice can be undone")];
+  if (connector.grounding?.listed === false) return [reject(clause, "the part is not listed for grounding")];
+  const reversible = connector.construction !== "compression";
+  const runs = joint.conductors.filter(({ duty }) => duty === "run");
+  // The common conductor stays without a splice: cut, it is joined again by what cannot be undone.
+  if (reversible && runs.some(({ uncut }) => uncut === false)) return [reject(clause, "the common conductor is cut")];
   if (connector.grounding === undefined) return [ask(clause, "whether the part is listed for grounding")];
-  return connector.grounding.listed ? [] : [reject(clause, "the part is not listed for grounding")];
+  if (reversible && !runs.every(({ uncut }) => uncut === true)) return [ask(clause, "whether the common one is uncut")];
+  return [];
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { ConductorGroup } from "@landfast/rules";
+import type { ConductorGroup, Electrode, Joint } from "@landfast/rules";
 import { ask, type Case, type Objection, reject } from "../case.js";
 import { cell, cmilOf, tableRows } from "../read-table.js";
 
@@ -90,31 +90,55 @@ export function electrodeConductor({ joint }: Case): Objection[] {
   const between = joint.role === "bonding" && joint.grounding?.bonding === "electrode-system";
   if (joint.role !== "electrode-conductor" && !between) return [];
   const clause = "250.66";
-  const { electrode, service, soleConnection } = joint.grounding ?? {};
+  const { electrode, soleConnection, tapService } = joint.grounding ?? {};
+  const whole = joint.grounding?.service;
+  return joint.conductors.flatMap((group) => {
+    // 250.64(D)(1): a tap goes by the conductors of its own enclosure.
+    const leaves = joint.function === "tap" && group.duty === "tap";
+    const objections = electrodeConductorOf(
+      group,
+      leaves && tapService ? tapService : whole,
+      electrode,
+      soleConnection,
+    );
+    if (!leaves || tapService !== undefined || objections.every(({ kind }) => kind === "ask")) return objections;
+    // Too small for the whole service, but perhaps not for its own enclosure; the first row is asked for by any.
+    const own = cmilOf(group.size) ?? 0;
+    return own < (COPPER_SERVICE[0]?.[columnFor(group)] ?? 0)
+      ? objections
+      : [ask(clause, "conductors of the enclosure")];
+  });
+}
+
+function electrodeConductorOf(
+  group: ConductorGroup,
+  service: NonNullable<Joint["grounding"]>["service"],
+  electrode: Electrode | undefined,
+  soleConnection: boolean | undefined,
+): Objection[] {
+  const clause = "250.66";
   const table = service === undefined ? null : service.metal === "copper" ? COPPER_SERVICE : ALUMINUM_SERVICE;
   const serviceArea = service === undefined ? null : cmilOf(service.size);
-  return joint.conductors.flatMap((group) => {
-    const own = cmilOf(group.size);
-    if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
-    const column = columnFor(group);
-    if (soleConnection === true && electrode !== undefined) {
-      if (ROD_PIPE_PLATE.includes(electrode) && own >= (column === "copper" ? 26_240 : 41_740)) return [];
-      if (electrode === "concrete-encased-rebar" && column === "copper" && own >= 41_740) return [];
-    }
-    if (table === null || serviceArea === null || service === undefined) {
-      // Whatever the service is, its row asks for no more than the last one and for no less than the first.
-      const rows = [...COPPER_SERVICE, ...ALUMINUM_SERVICE].map((row) => row[column]);
-      if (own >= Math.max(...rows)) return [];
-      if (own < Math.min(...rows)) return [reject(clause, `${group.size} is below every row`)];
-      return [ask(clause, "the service conductors")];
-    }
-    const step = table.find(({ upTo }) => serviceArea * service.sets <= upTo);
-    if (step === undefined) throw new Error("the table has no last row");
-    if (own >= step[column]) return [];
-    // 250.66(C): the conductor to a ring need not be larger than the ring, whose size is not among the facts.
-    if (electrode === "ground-ring" && soleConnection === true) return [ask(clause, "size of the ring")];
-    return [reject(clause, `${group.size} for the service`)];
-  });
+  const own = cmilOf(group.size);
+  if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
+  const column = columnFor(group);
+  if (soleConnection === true && electrode !== undefined) {
+    if (ROD_PIPE_PLATE.includes(electrode) && own >= (column === "copper" ? 26_240 : 41_740)) return [];
+    if (electrode === "concrete-encased-rebar" && column === "copper" && own >= 41_740) return [];
+  }
+  if (table === null || serviceArea === null || service === undefined) {
+    // Whatever the service is, its row asks for no more than the last one and for no less than the first.
+    const rows = [...COPPER_SERVICE, ...ALUMINUM_SERVICE].map((row) => row[column]);
+    if (own >= Math.max(...rows)) return [];
+    if (own < Math.min(...rows)) return [reject(clause, `${group.size} is below every row`)];
+    return [ask(clause, "the service conductors")];
+  }
+  const step = table.find(({ upTo }) => serviceArea * service.sets <= upTo);
+  if (step === undefined) throw new Error("the table has no last row");
+  if (own >= step[column]) return [];
+  // 250.66(C): the conductor to a ring need not be larger than the ring, whose size is not among the facts.
+  if (electrode === "ground-ring" && soleConnection === true) return [ask(clause, "size of the ring")];
+  return [reject(clause, `${group.size} for the service`)];
 }
 
 /**

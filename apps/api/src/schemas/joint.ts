@@ -155,6 +155,7 @@ export const Joint = strict(
       strict({
         electrode: Type.Optional(enumOf(ELECTRODES)),
         service: Type.Optional(ServiceConductors),
+        tapService: Type.Optional(ServiceConductors),
         bonding: Type.Optional(enumOf(BONDINGS)),
         equivalentService: Type.Optional(ServiceConductors),
         racewaysBondedApart: Type.Optional(

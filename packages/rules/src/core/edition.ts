@@ -79,6 +79,7 @@ export interface EditionClauses {
   readonly serviceSplices: Citation;
   readonly groundingMethods: Citation;
   readonly electrodeConductorSplices: Citation;
+  readonly electrodeConductorTaps: Citation;
   readonly electrodeConductorAluminum: Citation;
   readonly electrodeConductorSize: Citation;
   readonly electrodeConductorToRod: Citation;

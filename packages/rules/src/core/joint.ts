@@ -95,6 +95,8 @@ export interface ServiceConductors {
 export interface Grounding {
   readonly electrode?: Electrode;
   readonly service?: ServiceConductors;
+  /** For a tap to the common electrode conductor of several disconnects: the conductors of the one enclosure it serves. */
+  readonly tapService?: ServiceConductors;
   /** Only with role "bonding". */
   readonly bonding?: Bonding;
   /**

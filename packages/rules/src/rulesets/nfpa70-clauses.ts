@@ -51,6 +51,7 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     serviceSplices: at("230.46"),
     groundingMethods: at("250.8(A)"),
     electrodeConductorSplices: at("250.64(C)"),
+    electrodeConductorTaps: at("250.64(D)(1)"),
     electrodeConductorAluminum: at("250.64(A)"),
     electrodeConductorSize: at("250.66"),
     electrodeConductorToRod: at("250.66(A)"),

@@ -179,3 +179,38 @@ describe("size of the grounding electrode conductor (NFPA 70-2023 250.66)", () =
     expect(electrodeConductor([{}], undefined, { role: "bonding" }).outcome).toBe("not-applicable");
   });
 });
+
+describe("taps to a common electrode conductor (250.64(D)(1))", () => {
+  const WHOLE = { size: "600 kcmil", metal: "copper", sets: 2 } as const;
+  const OWN = { size: "3/0 AWG", metal: "copper", sets: 1 } as const;
+  const tap = (run: string, leaving: string, grounding: Grounding) =>
+    electrodeConductorSize.check(
+      sampleSubject(
+        sampleJoint({
+          function: "tap",
+          role: "electrode-conductor",
+          conductors: [
+            sampleConductor({ size: run, duty: "run", uncut: true }),
+            sampleConductor({ size: leaving, duty: "tap" }),
+          ],
+          grounding,
+        }),
+      ),
+      nfpa70Edition2023,
+    );
+  // published: Table 250.66, 3/0 AWG copper over 1100 kcmil, 4 AWG over 1/0 to 3/0 AWG
+  test.each([
+    ["3/0 AWG", "4 AWG", "pass"],
+    ["3/0 AWG", "6 AWG", "fail"],
+    ["2/0 AWG", "4 AWG", "fail"],
+  ] as const)("common %s, tap %s: %s", (run, leaving, outcome) => {
+    expect(
+      tap(run, leaving, { service: WHOLE, tapService: OWN, electrode: "water-pipe", soleConnection: false }).outcome,
+    ).toBe(outcome);
+  });
+  test("the conductors of its own enclosure are asked for where the whole service would ask for more", () => {
+    const grounding = { service: WHOLE, electrode: "water-pipe", soleConnection: false } as const;
+    expect(tap("3/0 AWG", "4 AWG", grounding)).toMatchObject({ missing: [{ path: "joint/grounding/tapService" }] });
+    expect(tap("3/0 AWG", "3/0 AWG", grounding).outcome).toBe("pass");
+  });
+});

@@ -39,6 +39,7 @@ interface AskedFact {
  * copper. Copper-clad aluminum stands with aluminum.
  * Worked: five sets of 600 kcmil aluminum, 3000 kcmil, ask for 3/0 AWG copper; to a rod alone 6 AWG is enough.
  * The service is asked for only where it decides: 3/0 AWG copper and 250 kcmil aluminum serve any service.
+ * 250.64(D)(1): a tap to the common electrode conductor of several disconnects goes by the conductors of its own enclosure.
  * 250.53(C): a bonding jumper between electrodes is sized the same way.
  * Silent: a ground ring, whose conductor follows the ring (250.66(C)), has no cap here; nor has aluminum to concrete.
  */
@@ -50,10 +51,12 @@ export const electrodeConductorSize: Rule = {
     "electrodeConductorToRod",
     "electrodeConductorToConcrete",
     "electrodeBonding",
+    "electrodeConductorTaps",
     "conductorAreas",
   ],
   needs: [
     "joint/grounding/service",
+    "joint/grounding/tapService",
     "joint/grounding/electrode",
     "joint/grounding/soleConnection",
     "joint/grounding/bonding",
@@ -68,7 +71,7 @@ export const electrodeConductorSize: Rule = {
     let asked: { readonly fact: AskedFact; readonly conductor: ConductorGroup } | undefined;
     const written: Written[] = [];
     for (const [group, conductor] of joint.conductors.entries()) {
-      const decided = decide(joint.grounding, conductor, group, edition);
+      const decided = decide(joint, conductor, group, edition);
       if ("path" in decided) {
         asked ??= { fact: decided, conductor };
         continue;
@@ -117,16 +120,30 @@ interface Written {
 /** By what the size is judged, once it is clear that nothing missing can turn the answer. */
 type Basis =
   | { readonly by: "cap"; readonly size: ConductorSize; readonly cap: ElectrodeCap }
-  | { readonly by: "service"; readonly size: ConductorSize }
+  | { readonly by: "service"; readonly size: ConductorSize; readonly served: Served }
   | { readonly by: "largest"; readonly size: ConductorSize }
   | { readonly by: "smallest"; readonly size: ConductorSize };
 
-function decide(
-  grounding: Grounding | undefined,
-  conductor: ConductorGroup,
-  group: number,
-  edition: Edition,
-): Basis | AskedFact {
+/** The service conductors that the electrode conductor goes by, and where they stand. */
+interface Served {
+  readonly service: NonNullable<Grounding["service"]>;
+  readonly head: "joint/grounding/service" | "joint/grounding/tapService";
+}
+
+/** A tap to a common electrode conductor goes by the conductors of its own enclosure, any other by the whole service. */
+function servedBy({ function: jointFunction, grounding }: Joint, { duty }: ConductorGroup): Served | undefined {
+  if (jointFunction === "tap" && duty === "tap" && grounding?.tapService !== undefined)
+    return { service: grounding.tapService, head: "joint/grounding/tapService" };
+  return grounding?.service === undefined ? undefined : { service: grounding.service, head: "joint/grounding/service" };
+}
+
+const TAP_SERVICE_ASKED: AskedFact = Object.freeze({
+  path: "joint/grounding/tapService",
+  because:
+    "The tap is too small for the whole service; it goes by the conductors of the one enclosure that it serves, which are not given.",
+});
+
+function decide(joint: Joint, conductor: ConductorGroup, group: number, edition: Edition): Basis | AskedFact {
   const size = awgOrKcmil(conductor.size);
   if (size === undefined)
     return {
@@ -134,7 +151,9 @@ function decide(
       because:
         "The sizes of electrode conductors are printed in AWG and kcmil; a size of another system cannot be set against them.",
     };
-  const { electrode, service, soleConnection } = grounding ?? {};
+  const { electrode, soleConnection } = joint.grounding ?? {};
+  const served = servedBy(joint, conductor);
+  const service = served?.service;
   const cap = electrode === undefined ? undefined : electrodeCap(electrode, conductor.metal);
   const capReached = cap !== undefined && size.areaKcmil >= sizeOf(cap.size).areaKcmil;
   if (capReached && soleConnection === true) return { by: "cap", size, cap };
@@ -144,11 +163,11 @@ function decide(
   const known = service === undefined ? undefined : requiredAreaKcmil(service, conductor.metal, edition);
   if (service !== undefined && known === undefined)
     return {
-      path: "joint/grounding/service",
+      path: served?.head ?? "joint/grounding/service",
       because:
         "The service conductor must be given in AWG or kcmil, and its sets counted, for the table to be entered.",
     };
-  if (known !== undefined && size.areaKcmil >= known) return { by: "service", size };
+  if (served !== undefined && known !== undefined && size.areaKcmil >= known) return { by: "service", size, served };
   // From here on the table asks for more, or may do so: a cap could still make the conductor large enough.
   if (capReached && soleConnection === undefined)
     return {
@@ -162,12 +181,14 @@ function decide(
       because:
         "The conductor may be large enough for some electrodes and not for others; which electrode it serves is not given.",
     };
-  return known === undefined
-    ? {
-        path: "joint/grounding/service",
-        because: "The service conductors are not given, and the size of the electrode conductor goes by them.",
-      }
-    : { by: "service", size };
+  if (served === undefined)
+    return {
+      path: "joint/grounding/service",
+      because: "The service conductors are not given, and the size of the electrode conductor goes by them.",
+    };
+  const whole = served.head === "joint/grounding/service";
+  if (whole && joint.function === "tap" && conductor.duty !== "run") return TAP_SERVICE_ASKED;
+  return { by: "service", size, served };
 }
 
 function write(
@@ -218,8 +239,7 @@ function writeRequired(
       because: "it serves this electrode alone",
     };
   }
-  if (basis.by === "service" && grounding?.service !== undefined)
-    return writeByService(grounding.service, worksheet, metal, metalStep, edition);
+  if (basis.by === "service") return writeByService(basis.served, worksheet, metal, metalStep, edition);
   // Whatever the service is, the table asks for no more than its last row and no less than its first.
   const table = edition.tables.electrodeConductorCopperService;
   const row = basis.by === "largest" ? table.rows[table.rows.length - 1] : table.rows[0];
@@ -238,21 +258,17 @@ function writeRequired(
 }
 
 function writeByService(
-  service: NonNullable<Grounding["service"]>,
+  { service, head }: Served,
   worksheet: Worksheet,
   metal: ConductorMetal,
   metalStep: Step,
   edition: Edition,
 ): Required {
   const cite = edition.clauses.electrodeConductorSize;
-  const size = worksheet.given("service conductor", service.size, "joint/grounding/service/size");
-  const serviceMetal = worksheet.given(
-    "metal of the service conductor",
-    service.metal,
-    "joint/grounding/service/metal",
-  );
+  const size = worksheet.given("service conductor", service.size, `${head}/size`);
+  const serviceMetal = worksheet.given("metal of the service conductor", service.metal, `${head}/metal`);
   const one = writeArea(worksheet, sizeOf(service.size), [size], edition);
-  const sets = worksheet.given("sets of service conductors", service.sets, "joint/grounding/service/sets");
+  const sets = worksheet.given("sets of service conductors", service.sets, `${head}/sets`);
   const total = worksheet.multiply("service area of all sets", [one, sets], "kcmil", cite);
   const cell = electrodeConductorCell(service.metal, total.value, metal, edition);
   const read = worksheet.tryRead("least size by the service", cell, [total, serviceMetal, metalStep]);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { ConductorGroup } from "../../core/conductor.js";
 import type { Connector } from "../../core/connector.js";
 import { CONSTRUCTIONS } from "../../core/connector.js";
 import type { Joint } from "../../core/joint.js";
@@ -39,12 +40,36 @@ describe("splice in a grounding electrode conductor (NFPA 70-2023 250.64(C))", (
     expect(spliced({ construction: "split-bolt" })).toMatchObject({
       required: "irreversible compression listed for grounding, or exothermic weld",
       offered: "split bolt",
-      advice: [],
     });
   });
-  test("a tap is judged as a splice and told of the rule for several disconnects", () => {
-    const finding = spliced({ construction: "split-bolt" }, { function: "tap" });
-    expect(finding).toMatchObject({ outcome: "fail", advice: [expect.stringContaining("250.64(D)")] });
+  describe("a tap to the common conductor of several disconnects (250.64(D)(1))", () => {
+    const LISTED = { construction: "split-bolt", grounding: { listed: true, electrodes: [] } } as const;
+    const tap = (part: Partial<Connector>, run: Partial<ConductorGroup> = { duty: "run", uncut: true }) =>
+      spliced(part, {
+        function: "tap",
+        conductors: [
+          sampleConductor({ size: "3/0 AWG", insulation: "bare", ...run }),
+          sampleConductor({ size: "4 AWG", insulation: "bare", duty: "tap" }),
+        ],
+      });
+    test("a listed connector serves on an uncut conductor", () => {
+      expect(tap(LISTED)).toMatchObject({
+        outcome: "pass",
+        cite: { locator: "250.64(D)(1)" },
+        conditions: [{ duty: "electrode-tap-of-one-disconnect" }],
+      });
+      expect(tap({ ...LISTED, construction: "set-screw" }).outcome).toBe("pass");
+    });
+    test("not on one that is cut, and not without the listing", () => {
+      expect(tap(LISTED, { duty: "run", uncut: false }).outcome).toBe("fail");
+      expect(tap({ ...LISTED, grounding: { listed: false, electrodes: [] } }).outcome).toBe("fail");
+      expect(tap({ ...LISTED, construction: "compression" }, { duty: "run", uncut: false }).outcome).toBe("pass");
+    });
+    test("what is not known is asked for", () => {
+      expect(tap({ construction: "split-bolt" })).toMatchObject({ missing: [{ path: "connector/grounding" }] });
+      expect(tap(LISTED, { duty: "run" })).toMatchObject({ missing: [{ path: "joint/conductors/0/uncut" }] });
+      expect(tap(LISTED, {})).toMatchObject({ missing: [{ path: "joint/conductors/0/duty" }] });
+    });
   });
   test("terminations and other roles are not judged", () => {
     expect(spliced({ construction: "split-bolt" }, { function: "termination" }).outcome).toBe("not-applicable");
