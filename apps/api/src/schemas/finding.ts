@@ -17,6 +17,7 @@ const SOURCE_LEVELS = [
   "equipment-marking",
   "connector-marking",
   "project-rule",
+  "local-amendment",
   "code-table",
   "trade-practice",
 ] as const;

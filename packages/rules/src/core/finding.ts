@@ -89,7 +89,13 @@ export type Step =
   | ConcludedStep;
 
 /** Where a value comes from; earlier wins. A project rule may only forbid. */
-export type SourceLevel = "equipment-marking" | "connector-marking" | "project-rule" | "code-table" | "trade-practice";
+export type SourceLevel =
+  | "equipment-marking"
+  | "connector-marking"
+  | "project-rule"
+  | "local-amendment"
+  | "code-table"
+  | "trade-practice";
 
 /** A fact the answer needs and does not have. */
 export interface MissingFact {

@@ -12,6 +12,25 @@ export interface Basis {
   readonly edition: "2017" | "2020" | "2023";
   /** Date of installation, "2024-05-01"; decides where an edition's own text takes effect on a date. */
   readonly installedOn?: string;
+  /** What the authority on site adds to the code. It asks for more; it never allows more. */
+  readonly jurisdiction?: Jurisdiction;
+}
+
+/** A local amendment, as somebody read it: nothing of it is known here by itself. */
+export interface Jurisdiction {
+  readonly name: string;
+  /** Where it stands: "ordinance 12, section 4". */
+  readonly amendment: string;
+  /** How aluminum is made ready, beyond the connector's instructions. */
+  readonly aluminum?: AluminumAmendment;
+}
+
+export interface AluminumAmendment {
+  /** Whether it is for all aluminum conductors or for stranded ones only. */
+  readonly conductors: "all" | "stranded";
+  readonly brush?: "required";
+  /** "required-unless-marked": not where the connector is marked for use without compound. */
+  readonly compound?: "required" | "required-unless-marked";
 }
 
 /** What protects the conductor. */

@@ -58,6 +58,7 @@ const LEVEL_TEXT: Readonly<Record<SourceLevel, string>> = {
   "equipment-marking": "marking or instructions of the equipment",
   "connector-marking": "marking or instructions of the connector",
   "project-rule": "project rule",
+  "local-amendment": "local amendment",
   "code-table": "default table of the code",
   "trade-practice": "trade practice",
 };

@@ -4,7 +4,7 @@ import type { Edition } from "../../core/edition.js";
 import type { Duty, Step } from "../../core/finding.js";
 import { type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { preparation, surfaceOf } from "./preparation.js";
+import { type LocalAmendment, localAmendment, preparation, surfaceOf } from "./preparation.js";
 import type { PreparationAnswer } from "./preparation-answer.js";
 
 const ID = "aluminum-preparation";
@@ -17,13 +17,20 @@ const ID = "aluminum-preparation";
  * practice. The rule never refuses: it hangs the acceptance on the work.
  * Worked: 600 kcmil aluminum in a lug whose instructions ask for compound: brush, then compound. The same in a piercing
  * tap: no brush, because the insulation stays on.
+ * A local amendment that the job states may ask for both, whatever the instructions say.
  * Silent: where the instructions are not known the answer is "as the instructions say", never a guess.
  */
 export const aluminumPreparation: Rule = {
   id: ID,
   title: "Preparation of aluminum conductors",
   clauses: ["instructions", "compounds"],
-  needs: ["joint/conductors/0/metal", "connector/compound", "connector/construction"],
+  needs: [
+    "joint/conductors/0/metal",
+    "joint/conductors/0/stranding",
+    "joint/basis/jurisdiction",
+    "connector/compound",
+    "connector/construction",
+  ],
   cannotSee: "whether the strands were brushed and the compound applied",
   check(subject, edition) {
     const surface = surfaceOf(subject.joint);
@@ -74,7 +81,23 @@ function factSteps({ joint, connector, origin }: JointSubject, worksheet: Worksh
   steps.push(
     worksheet.given("what the instructions say of compound", connector.compound ?? "not known", `${origin}/compound`),
   );
+  const local = localAmendment(joint);
+  if (local !== undefined)
+    steps.push(
+      worksheet.given(
+        "what a local amendment asks of aluminum",
+        amendmentWords(local),
+        "joint/basis/jurisdiction/aluminum",
+      ),
+    );
   return steps;
+}
+
+function amendmentWords({ asks }: LocalAmendment): readonly string[] {
+  const words: string[] = [`conductors: ${asks.conductors}`];
+  if (asks.brush !== undefined) words.push(`brush: ${asks.brush}`);
+  if (asks.compound !== undefined) words.push(`compound: ${asks.compound}`);
+  return words;
 }
 
 const BRUSH: Duty = Object.freeze({
@@ -85,8 +108,18 @@ const BRUSH: Duty = Object.freeze({
 
 function conditionsFor({ brush, compound }: PreparationAnswer, edition: Edition): readonly Duty[] {
   const conditions: Duty[] = [];
-  if (brush.needed) conditions.push(BRUSH);
-  if (compound.need === "required")
+  if (brush.needed)
+    conditions.push(
+      brush.level === "local-amendment" ? { duty: BRUSH.duty, sentence: BRUSH.sentence, cite: brush.cite } : BRUSH,
+    );
+  if (compound.need === "required" && compound.level === "local-amendment")
+    conditions.push({
+      duty: "apply-compound",
+      sentence:
+        "Apply oxide-inhibiting compound that suits the connector right after brushing: a local amendment asks for it.",
+      cite: compound.cite,
+    });
+  else if (compound.need === "required")
     conditions.push({
       duty: "apply-compound",
       sentence: "Apply the oxide-inhibiting compound named in the connector's instructions right after brushing.",

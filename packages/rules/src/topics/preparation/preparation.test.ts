@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { ConductorMetal } from "../../core/conductor.js";
+import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
 import type { Connector } from "../../core/connector.js";
+import type { AluminumAmendment, Jurisdiction } from "../../core/joint.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { aluminumPreparation } from "./aluminum-preparation.js";
@@ -65,5 +66,72 @@ describe("preparation", () => {
   });
   test("aluminum without a statement is never guessed", () => {
     expect(answer(["aluminum"]).compound.need).toBe("per-instructions");
+  });
+});
+
+describe("a local amendment, as the job states it", () => {
+  const amendment = (aluminum: AluminumAmendment): Jurisdiction => ({
+    name: "City of Larkfen",
+    amendment: "ordinance 12, section 4",
+    aluminum,
+  });
+  function under(
+    aluminum: AluminumAmendment,
+    compound?: Connector["compound"],
+    conductor: Partial<ConductorGroup> = {},
+    change: Partial<Connector> = {},
+  ) {
+    const joint = sampleJoint({
+      conductors: [sampleConductor({ metal: "aluminum", ...conductor })],
+      basis: { ruleSet: "nfpa70", edition: "2023", jurisdiction: amendment(aluminum) },
+    });
+    const asked = sampleSubject(joint, sampleConnector({ ...(compound === undefined ? {} : { compound }), ...change }));
+    return {
+      answer: preparation(asked, nfpa70Edition2023),
+      finding: aluminumPreparation.check(asked, nfpa70Edition2023),
+    };
+  }
+  const ALL = { conductors: "all", compound: "required" } as const;
+  const UNLESS = { conductors: "stranded", compound: "required-unless-marked" } as const;
+
+  // hand: the amendment beside each thing the instructions can say
+  test.each([
+    [ALL, undefined, "required", "local-amendment"],
+    [ALL, "not-needed", "required", "local-amendment"],
+    [ALL, "required", "required", "local-amendment"],
+    [ALL, "pre-filled", "pre-filled", "connector-marking"],
+    [UNLESS, undefined, "required", "local-amendment"],
+    [UNLESS, "not-needed", "not-needed", "connector-marking"],
+  ] as const)("%j, instructions %s: %s", (aluminum, stated, need, level) => {
+    expect(under(aluminum, stated).answer.compound).toMatchObject({ need, level });
+  });
+  test("is cited where it stands and hangs on the acceptance", () => {
+    const { finding } = under({ conductors: "all", brush: "required", compound: "required" }, "not-needed");
+    expect(finding).toMatchObject({
+      outcome: "pass",
+      conditions: [
+        { duty: "brush-aluminum", cite: { standard: "City of Larkfen", locator: "ordinance 12, section 4" } },
+        { duty: "apply-compound", cite: { standard: "City of Larkfen" } },
+      ],
+    });
+  });
+  test("for stranded conductors only it leaves solid ones alone; unknown stranding counts as stranded", () => {
+    expect(under(UNLESS, undefined, { stranding: "solid" }).answer.compound.level).toBe("connector-marking");
+    expect(under(UNLESS, undefined, { stranding: "unknown" }).answer.compound.level).toBe("local-amendment");
+    expect(under(ALL, undefined, { stranding: "solid" }).answer.compound.level).toBe("local-amendment");
+  });
+  test("it is for aluminum, and a connector that pierces the insulation leaves nothing to brush", () => {
+    expect(under(ALL, undefined, { metal: "copper" }).answer.compound.need).toBe("not-needed");
+    expect(under(ALL, undefined, { metal: "copper-clad-aluminum" }).answer.compound.level).toBe("connector-marking");
+    const brush = { conductors: "all", brush: "required" } as const;
+    expect(under(brush).answer.brush).toMatchObject({ needed: true, level: "local-amendment" });
+    expect(under(brush, undefined, {}, { construction: "insulation-piercing" }).answer.brush.needed).toBe(false);
+  });
+  test("a jurisdiction without an amendment on aluminum changes nothing", () => {
+    const joint = sampleJoint({
+      conductors: [sampleConductor({ metal: "aluminum" })],
+      basis: { ruleSet: "nfpa70", edition: "2023", jurisdiction: { name: "X", amendment: "none" } },
+    });
+    expect(preparation(sampleSubject(joint), nfpa70Edition2023).compound.need).toBe("per-instructions");
   });
 });

@@ -1,6 +1,6 @@
-import { COMMON_PRACTICE } from "../../core/citation.js";
+import { type Citation, COMMON_PRACTICE } from "../../core/citation.js";
 import type { Edition } from "../../core/edition.js";
-import type { Joint } from "../../core/joint.js";
+import type { AluminumAmendment, Joint } from "../../core/joint.js";
 import type { JointSubject } from "../../core/rule.js";
 import type { PreparationAnswer } from "./preparation-answer.js";
 
@@ -26,12 +26,17 @@ export function surfaceOf({ conductors }: Joint): Surface {
  * instructions and the brush is common practice.
  * Worked: 4/0 AWG aluminum in a lug whose instructions say nothing known: brush, compound per the instructions.
  * Copper-clad aluminum shows copper at its surface: it is not brushed through, and its compound follows the instructions.
+ * A local amendment may ask for the brush, and for compound whatever the instructions say, or unless the connector is marked
+ * for use without; it is taken as the job states it, and never guessed from a place.
  * A piercing connector is pressed through the insulation, which stays on: there is nothing to brush.
  */
 export function preparation({ joint, connector }: JointSubject, edition: Edition): PreparationAnswer {
   const surface = surfaceOf(joint);
-  const brush = brushFor(surface, connector.construction === "insulation-piercing");
+  const piercing = connector.construction === "insulation-piercing";
+  const brush = brushFor(surface, piercing);
   const compound = compoundFor(surface, connector.compound);
+  const local = localAmendment(joint);
+  if (local !== undefined) return amended(local, brush, compound, piercing, connector.compound, edition);
   return {
     brush: { needed: brush.needed, because: brush.because, level: "trade-practice", cite: COMMON_PRACTICE },
     compound: {
@@ -40,6 +45,59 @@ export function preparation({ joint, connector }: JointSubject, edition: Edition
       level: "connector-marking",
       cite: edition.clauses.instructions,
     },
+  };
+}
+
+/** What a jurisdiction asks of the aluminum in this joint. */
+export interface LocalAmendment {
+  readonly asks: AluminumAmendment;
+  readonly cite: Citation;
+}
+
+/** Undefined where no amendment is stated, or none of the conductors is one that it is for. */
+export function localAmendment({ basis, conductors }: Joint): LocalAmendment | undefined {
+  const jurisdiction = basis?.jurisdiction;
+  const asks = jurisdiction?.aluminum;
+  if (jurisdiction === undefined || asks === undefined) return undefined;
+  // Stranding that is not known may be stranded, so that the stricter reading holds.
+  const meant = conductors.some(
+    ({ metal, stranding }) =>
+      metal === "aluminum" && (asks.conductors === "all" || (stranding !== "solid" && stranding !== "iec-class-1")),
+  );
+  return meant
+    ? { asks, cite: { standard: jurisdiction.name, edition: "", locator: jurisdiction.amendment } }
+    : undefined;
+}
+
+function amended(
+  { asks, cite }: LocalAmendment,
+  brush: { readonly needed: boolean; readonly because: string },
+  compound: CompoundNeed,
+  piercing: boolean,
+  stated: "required" | "pre-filled" | "not-needed" | undefined,
+  edition: Edition,
+): PreparationAnswer {
+  const brushed = asks.brush === "required" && !piercing;
+  const compounded =
+    stated !== "pre-filled" &&
+    (asks.compound === "required" || (asks.compound === "required-unless-marked" && stated !== "not-needed"));
+  return {
+    brush: brushed
+      ? { needed: true, because: "a local amendment asks for it", level: "local-amendment", cite }
+      : { needed: brush.needed, because: brush.because, level: "trade-practice", cite: COMMON_PRACTICE },
+    compound: compounded
+      ? {
+          need: "required",
+          because: "a local amendment asks for oxide-inhibiting compound",
+          level: "local-amendment",
+          cite,
+        }
+      : {
+          need: compound.need,
+          because: compound.because,
+          level: "connector-marking",
+          cite: edition.clauses.instructions,
+        },
   };
 }
 
