@@ -109,6 +109,28 @@ describe("connection to the electrode (NFPA 70-2023 250.70)", () => {
   });
 });
 
+describe("where an electrode conductor ends is not given", () => {
+  const lug = (grounding: GroundingListing | undefined, change: Partial<Connector> = {}, joint: Partial<Joint> = {}) =>
+    electrodeConnection.check(
+      sampleSubject(
+        sampleJoint({ role: "electrode-conductor", equipment: { tag: "?" }, ...joint }),
+        sampleConnector({ mounting: { kind: "free" }, ...(grounding && { grounding }), ...change }),
+      ),
+      nfpa70Edition2023,
+    );
+  test("a part that would not do on an electrode is asked about", () => {
+    expect(lug(undefined)).toMatchObject({ outcome: "missing", missing: [{ path: "joint/equipment/kind" }] });
+    expect(lug({ listed: false, electrodes: [] })).toMatchObject({ missing: [{ path: "joint/equipment/kind" }] });
+  });
+  test("one that is listed for grounding, fixed in its equipment or welded is not", () => {
+    expect(lug({ listed: true, electrodes: [] }).outcome).toBe("not-applicable");
+    expect(lug(undefined, { mounting: { kind: "integral" } }).outcome).toBe("not-applicable");
+    expect(lug(undefined, { construction: "weld" }).outcome).toBe("not-applicable");
+    expect(lug(undefined, {}, { equipment: { tag: "G", kind: "ground-bus" } }).outcome).toBe("not-applicable");
+    expect(lug(undefined, {}, { role: "equipment-ground" }).outcome).toBe("not-applicable");
+  });
+});
+
 describe("a part named for electrodes serves nothing else (NFPA 70-2023 110.3(B))", () => {
   const STEEL: GroundingListing = { listed: true, electrodes: ["building-steel"], conductorsPerClamp: 1 };
   const mold: Partial<Connector> = { family: "exothermic-weld", construction: "weld", screws: [] };

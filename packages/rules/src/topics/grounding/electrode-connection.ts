@@ -91,12 +91,40 @@ export const electrodeConnection: Rule = {
     if (named && kind !== undefined && WITHOUT_ELECTRODE.includes(kind)) return refuseAway(subject, kind, edition);
     if (named && kind !== "electrode" && electrode === undefined) return askElectrode(subject, edition);
     if (joint.role === "equipment-ground" && !named) return notApplicable(ID, "an equipment ground ends on equipment");
+    if (mayEndOnElectrode(subject)) return askKind(subject, edition);
     if (!named && kind !== "electrode" && (kind !== undefined || electrode === undefined))
       return notApplicable(ID, "the conductor does not end on an electrode");
     const worksheet = new Worksheet();
     return judge(subject, worksheet, named || kind === "electrode", edition);
   },
 };
+
+/** Nothing says where the electrode conductor ends, and on an electrode this part would not do as it is known. */
+function mayEndOnElectrode({ joint, connector, origin }: JointSubject): boolean {
+  return (
+    joint.role === "electrode-conductor" &&
+    joint.equipment?.kind === undefined &&
+    joint.grounding?.electrode === undefined &&
+    origin === "connector" &&
+    connector.mounting.kind !== "integral" &&
+    connector.construction !== "weld" &&
+    connector.grounding?.listed !== true
+  );
+}
+
+function askKind({ connector }: JointSubject, edition: Edition): CheckFinding {
+  return asking(
+    ID,
+    new Worksheet(),
+    "joint/equipment/kind",
+    "Where the electrode conductor ends is not given; on an electrode it needs a part listed for grounding.",
+    {
+      cite: edition.clauses.electrodeConnections,
+      required: "a part listed for grounding, if it ends on an electrode",
+      offered: connector.grounding === undefined ? "listing not known" : listedText(connector.grounding),
+    },
+  );
+}
 
 function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean, edition: Edition): CheckFinding {
   const { joint, connector, origin } = subject;
