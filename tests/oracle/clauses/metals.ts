@@ -44,7 +44,16 @@ export function metalMark(asked: Case): Objection[] {
   if (mark === null) return [ask(clause, `the mark ${connector.metalMarking ?? ""} is not known`)];
   const objections: Objection[] = [];
   const metals = new Set(joint.conductors.map(({ metal }) => metal));
+  const device =
+    connector.family === "wiring-device-terminal" || (asked.ownTerminal && joint.equipment?.kind === "wiring-device");
+  const protection = joint.circuit?.protection;
   for (const metal of metals) {
+    // 404.14(D), 406.3(D) of 2023: devices of 15 and 20 A without CO/ALR are for copper and copper-clad aluminum.
+    if (device && metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked") {
+      if (asked.basis.edition !== "2023" || protection?.kind !== "device" || !(protection.ratingA <= 20))
+        objections.push(ask(clause, "copper-clad aluminum on a device without a mark"));
+      continue;
+    }
     const taken =
       metal === "copper-clad-aluminum"
         ? mark.metals.has("copper") && mark.metals.has("aluminum")
@@ -52,14 +61,11 @@ export function metalMark(asked: Case): Objection[] {
     if (!taken) objections.push(reject(clause, `${metal} under the mark ${connector.metalMarking ?? ""}`));
   }
   if (![...metals].some(aluminumWithin)) return objections;
-  const device =
-    connector.family === "wiring-device-terminal" || (asked.ownTerminal && joint.equipment?.kind === "wiring-device");
   const coAlr = connector.metalMarking === "CO/ALR";
   if (!device) {
     if (coAlr) objections.push(reject(clause, "CO/ALR is a mark of wiring devices"));
     return objections;
   }
-  const protection = joint.circuit?.protection;
   if (protection?.kind !== "device") {
     if (!coAlr) objections.push(ask(clause, "rating of the wiring device"));
   } else if (protection.ratingA <= 20) {

@@ -217,6 +217,8 @@ export interface Edition {
   readonly torqueDuty: TorqueDuty;
   /** Copper and copper-clad aluminum count as unlike metals when they touch. */
   readonly copperCladUnlikeCopper: boolean;
+  /** A wiring device of 15 or 20 A without the mark CO/ALR takes copper-clad aluminum. */
+  readonly unmarkedDeviceTakesCopperClad: boolean;
   readonly boxFill: BoxFillCounting;
   readonly dwellingService: DwellingServiceSizing;
   /** Jumpers to water pipes and structural metal need not be larger than these sizes; null where no limit is given. */

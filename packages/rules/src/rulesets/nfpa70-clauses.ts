@@ -17,6 +17,7 @@ export interface MovedLocators {
   readonly neutralsCounted: string;
   readonly groundsNotCounted: string;
   readonly dwellingService: string;
+  readonly deviceAluminum: string;
 }
 
 /** The clauses of one edition; locators from the edition map in data/published (seen where it says so, else from memory). */
@@ -72,7 +73,7 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     boxBlocks: at("314.28(E)"),
     handholeSplices: at("314.30(C)"),
     neutralTerminals: at("408.41"),
-    deviceAluminum: at("404.14(C) and 406.3(C)"),
+    deviceAluminum: at(moved.deviceAluminum),
     motorConductors: at("430.22"),
     insulationTypes: at(moved.insulationTypes),
     conductorAreas: at("Chapter 9 Table 8"),

@@ -67,6 +67,7 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     neutralsCounted: "310.15(B)(5)",
     groundsNotCounted: "310.15(B)(6)",
     dwellingService: "310.15(B)(7)",
+    deviceAluminum: "404.14(C) and 406.3(C)",
   }),
   lineSideMark: {
     asked: "no",
@@ -79,6 +80,7 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     breakawayAccepted: false,
   },
   copperCladUnlikeCopper: true,
+  unmarkedDeviceTakesCopperClad: false,
   boxFill: {
     groundsInOneAllowance: "all",
     furtherGroundAllowance: 0,

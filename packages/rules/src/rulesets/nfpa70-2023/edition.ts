@@ -67,6 +67,7 @@ export const nfpa70Edition2023: Edition = Object.freeze({
     neutralsCounted: "310.15(E)",
     groundsNotCounted: "310.15(F)",
     dwellingService: "310.12",
+    deviceAluminum: "404.14(D) and 406.3(D)",
   }),
   lineSideMark: { asked: "yes" },
   blockLineSideMark: "everywhere",
@@ -75,6 +76,7 @@ export const nfpa70Edition2023: Edition = Object.freeze({
     breakawayAccepted: true,
   },
   copperCladUnlikeCopper: false,
+  unmarkedDeviceTakesCopperClad: true,
   boxFill: {
     groundsInOneAllowance: 4,
     furtherGroundAllowance: 0.25,

@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { ConductorMetal } from "../../core/conductor.js";
 import type { Connector } from "../../core/connector.js";
+import type { Edition } from "../../core/edition.js";
+import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
+import { nfpa70Edition2020 } from "../../rulesets/nfpa70-2020/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
 import { metalMarking } from "./metal-marking.js";
@@ -12,13 +15,15 @@ function check(metals: readonly ConductorMetal[], marking: string | undefined) {
   return metalMarking.check(sampleSubject(joint, connector), nfpa70Edition2023);
 }
 
-function onDevice(marking: string, metal: ConductorMetal, ratingA: number | undefined) {
+function onDevice(
+  marking: string,
+  metal: ConductorMetal,
+  ratingA: number | undefined,
+  edition: Edition = nfpa70Edition2023,
+) {
   const circuit = ratingA === undefined ? { sets: 1 } : { sets: 1, protection: { kind: "device", ratingA } as const };
   const joint = sampleJoint({ conductors: [sampleConductor({ metal })], circuit });
-  return metalMarking.check(
-    sampleSubject(joint, sampleConnector({ ...DEVICE, metalMarking: marking })),
-    nfpa70Edition2023,
-  );
+  return metalMarking.check(sampleSubject(joint, sampleConnector({ ...DEVICE, metalMarking: marking })), edition);
 }
 
 const DEVICE: Partial<Connector> = { family: "wiring-device-terminal", construction: "binding-screw" };
@@ -77,7 +82,7 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
     ["AL-CU", "copper-clad-aluminum", "pass"],
     ["unmarked", "aluminum", "fail"],
     ["unmarked", "copper", "pass"],
-    ["unmarked", "copper-clad-aluminum", "missing"],
+    ["unmarked", "copper-clad-aluminum", "pass"],
   ] as const)("a wiring device on 20 A, %s, with %s: %s", (marking, metal, outcome) => {
     expect(onDevice(marking, metal, 20).outcome).toBe(outcome);
   });
@@ -99,10 +104,21 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
   ] as const)("aluminum on a wiring device marked %s, circuit of %s A: %s", (marking, ratingA, outcome) => {
     expect(onDevice(marking, "aluminum", ratingA).outcome).toBe(outcome);
   });
+  // published: 404.14(D)(1) of 2023: without the mark for copper and copper-clad aluminum; earlier editions are silent
+  test.each([
+    [nfpa70Edition2017, 20, "missing"],
+    [nfpa70Edition2020, 20, "missing"],
+    [nfpa70Edition2023, 15, "pass"],
+    [nfpa70Edition2023, 20, "pass"],
+    [nfpa70Edition2023, 21, "missing"],
+    [nfpa70Edition2023, undefined, "missing"],
+  ] as const)("$edition: copper-clad aluminum on a device without a mark, %s A", (edition, ratingA, outcome) => {
+    expect(onDevice("unmarked", "copper-clad-aluminum", ratingA, edition).outcome).toBe(outcome);
+  });
   test("a device without the mark is refused by the clause for devices", () => {
     expect(onDevice("AL-CU", "aluminum", 20)).toMatchObject({
       required: "CO/ALR",
-      cite: { locator: "404.14(C) and 406.3(C)" },
+      cite: { locator: "404.14(D) and 406.3(D)" },
     });
     expect(onDevice("AL-CU", "aluminum", undefined)).toMatchObject({ missing: [{ path: "joint/circuit/protection" }] });
   });

@@ -10,6 +10,7 @@ import { isWiringDevice } from "./wiring-device.js";
 
 const ID = "metal-marking";
 const DEVICE_MARKS: readonly string[] = Object.freeze([DEVICE_MARK]);
+const DEVICE_METALS: readonly string[] = Object.freeze(["copper", "copper-clad-aluminum"]);
 /** 404.14(C), 406.3(C): the largest device the mark is for. */
 const DEVICE_LIMIT_A = 20;
 const DEVICE_LIMIT_TEXT = "a circuit of 20 A or less";
@@ -19,7 +20,8 @@ const DEVICE_LIMIT_TEXT = "a circuit of 20 A or less";
  *
  * NFPA 70 110.14 and 110.14(A) (2017, 2020, 2023): terminals and splicing devices are identified for the metal of the
  * conductor. UL 486A-486B marking says which mark stands for which metals; a part without one is for copper only.
- * 404.14(C) and 406.3(C): a 15 or 20 A wiring device on aluminum is marked CO/ALR, and no other mark will do. Our words: every
+ * 404.14(C) and 406.3(C) (404.14(D) and 406.3(D) in 2023): a 15 or 20 A wiring device on aluminum is marked CO/ALR, and no
+ * other mark will do; in 2023 one without that mark takes copper and copper-clad aluminum. Our words: every
  * metal of the joint is among the metals of the mark.
  * Worked: two 10 AWG aluminum on a terminal marked CU: aluminum is not among copper, so it is refused. AL9CU takes both.
  * Silent: a part whose marking was not looked at has no default, so it is asked about; so is copper-clad aluminum on a
@@ -56,7 +58,7 @@ export const metalMarking: Rule = {
       const conductor = joint.conductors[group];
       if (conductor === undefined || isRepeated(joint.conductors, group)) continue;
       if (device && conductor.metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked") {
-        unlisted = true;
+        unlisted ||= !writeCopperClad(subject, group, edition, worksheet);
         continue;
       }
       const given = worksheet.given("metal of the conductor", conductor.metal, conductorPath(group, "metal"));
@@ -71,7 +73,7 @@ export const metalMarking: Rule = {
       return asking(
         ID,
         worksheet,
-        path,
+        edition.unmarkedDeviceTakesCopperClad ? "joint/circuit/protection" : path,
         "Whether this wiring device without a mark takes copper-clad aluminum is not known.",
         text,
       );
@@ -80,6 +82,27 @@ export const metalMarking: Rule = {
     });
   },
 };
+
+/** Whether the edition lets a 15 or 20 A device without a mark take this copper-clad conductor; written down if so. */
+function writeCopperClad({ joint }: JointSubject, group: number, edition: Edition, worksheet: Worksheet): boolean {
+  const protection = joint.circuit?.protection;
+  if (!edition.unmarkedDeviceTakesCopperClad || protection?.kind !== "device") return false;
+  if (!(protection.ratingA <= DEVICE_LIMIT_A)) return false;
+  const cite = edition.clauses.deviceAluminum;
+  const rating = worksheet.given(
+    "rating of the circuit's device",
+    protection.ratingA,
+    "joint/circuit/protection/ratingA",
+    "A",
+  );
+  const limit = worksheet.state("largest wiring device that this is said of", DEVICE_LIMIT_A, cite, "A");
+  worksheet.compare("the wiring device is of 15 or 20 A", rating, "<=", limit, cite);
+  const taken = worksheet.state("metals of such a device without the mark", DEVICE_METALS, cite, undefined, [
+    worksheet.last,
+  ]);
+  const given = worksheet.given("metal of the conductor", "copper-clad-aluminum", conductorPath(group, "metal"));
+  return worksheet.compare("such a device takes the metal of the conductor", given, "in", taken, cite);
+}
 
 /**
  * A device of 15 or 20 A takes aluminum under the mark CO/ALR and no other, and that mark is for no larger device. The
