@@ -1,3 +1,4 @@
+import { BY_SHARE, jumperCell, jumperTable, writeShare } from "../../core/bonding-jumper.js";
 import type { Calculation, CalculationFinding } from "../../core/calculation.js";
 import { CalculationSheet, isClosed } from "../../core/calculation-sheet.js";
 import type { Citation } from "../../core/citation.js";
@@ -7,15 +8,11 @@ import { metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import { groundByDevice } from "../../core/equipment-ground.js";
 import type { Step } from "../../core/finding.js";
-import { areaText, groundingColumn, tradeSizeFor, writeArea } from "../../core/grounding-area.js";
-import { cellInInterval } from "../../core/table.js";
+import { areaText, tradeSizeFor, writeArea } from "../../core/grounding-area.js";
 import { UnusableFact } from "../../core/unusable-fact.js";
 import { type SupplyConductors, supplyArea } from "./supply-area.js";
 
 const NAME = "bonding-jumper";
-/** The word in the table where the share of the supply's area takes over. */
-const BY_SHARE = "12.5%";
-const SHARE_PERCENT = 12.5;
 
 /** "load-side": of equipment behind an overcurrent device, sized as an equipment ground. */
 export const BONDING_JUMPERS = ["main", "system", "supply-side", "grounded-conductor", "load-side"] as const;
@@ -103,7 +100,7 @@ function supplySide(
   metalStep: Step,
   edition: Edition,
 ): CalculationFinding {
-  const { clauses, tables } = edition;
+  const { clauses } = edition;
   const { supply, metal } = question;
   if (supply === undefined)
     return sheet.ask(
@@ -116,8 +113,8 @@ function supplySide(
   const area = areaInOneRaceway(sheet, question, total, edition);
   const apart = question.racewaysBondedApart !== undefined;
   const cite = apart ? clauses.bondingJumperInRaceways : clauses.bondingJumperSize;
-  const table = supply.metal === "copper" ? tables.bondingJumperCopperSupply : tables.bondingJumperAluminumSupply;
-  const cell = cellInInterval(table, Number(area.value), groundingColumn(metal));
+  const table = jumperTable(supply.metal, edition);
+  const cell = jumperCell(supply.metal, Number(area.value), metal, edition);
   const read = sheet.tryRead("least size by the supply", cell, [area, metalStep, kind]);
   if ("refusal" in read) return sheet.outsideTable(read, table.cite);
   const where = apart ? " in each raceway" : "";
@@ -135,10 +132,7 @@ function supplySide(
   }
   const base = shareBase(sheet, question, area, edition);
   if (isClosed(base)) return base;
-  const percent = sheet.state("share of the supply's area", SHARE_PERCENT, table.cite, "%", [read]);
-  const hundred = sheet.state("the whole", 100, table.cite, "%");
-  const product = sheet.multiply("supply area x percent", [base, percent], "kcmil", table.cite);
-  const least = sheet.divide("area of the jumper", product, hundred, "kcmil", table.cite);
+  const least = writeShare(sheet, base, read, table);
   return finish(
     sheet,
     metal,
