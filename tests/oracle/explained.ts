@@ -57,13 +57,6 @@ const LIBRARY_REJECTS: readonly Explained[] = (["accept", "needs-information"] a
   {
     library: "reject",
     oracle,
-    about: ["electrode-conductor-size", "electrode-connection"],
-    because: "250.66(C): the ring's own size is no fact of the joint; the library goes by the table, the oracle asks",
-    perThousand: 4,
-  },
-  {
-    library: "reject",
-    oracle,
     about: ["feeder-tap"],
     because: "the library wants every tap protected from damage, also one that stays in its enclosure",
     perThousand: 2,

@@ -895,6 +895,7 @@ const electrode: Scene = (dice) => {
         electrode: kind,
         service,
         soleConnection: sole,
+        ...(kind === "ground-ring" && dice.percent(80) ? { ringSize: dice.pick(["2 AWG", "1/0 AWG", "4 AWG"]) } : {}),
         ...(bonding ? bondingFor(dice, kind, service) : {}),
       },
       equipment: { tag: "EL-1", kind: spliced ? "box" : "electrode" },

@@ -1,4 +1,4 @@
-import type { ConductorGroup, Electrode, Joint } from "@landfast/rules";
+import type { ConductorGroup, Grounding, Joint } from "@landfast/rules";
 import { ask, type Case, type Objection, reject } from "../case.js";
 import { cell, cmilOf, tableRows } from "../read-table.js";
 
@@ -90,17 +90,16 @@ export function electrodeConductor({ joint }: Case): Objection[] {
   const between = joint.role === "bonding" && joint.grounding?.bonding === "electrode-system";
   if (joint.role !== "electrode-conductor" && !between) return [];
   const clause = "250.66";
-  const { electrode, soleConnection, tapService } = joint.grounding ?? {};
+  const { electrode, soleConnection, tapService, ringSize } = joint.grounding ?? {};
   const whole = joint.grounding?.service;
   return joint.conductors.flatMap((group) => {
     // 250.64(D)(1): a tap goes by the conductors of its own enclosure.
     const leaves = joint.function === "tap" && group.duty === "tap";
-    const objections = electrodeConductorOf(
-      group,
-      leaves && tapService ? tapService : whole,
+    const objections = electrodeConductorOf(group, leaves && tapService ? tapService : whole, {
       electrode,
       soleConnection,
-    );
+      ringSize,
+    });
     if (!leaves || tapService !== undefined || objections.every(({ kind }) => kind === "ask")) return objections;
     // Too small for the whole service, but perhaps not for its own enclosure; the first row is asked for by any.
     const own = cmilOf(group.size) ?? 0;
@@ -113,8 +112,11 @@ export function electrodeConductor({ joint }: Case): Objection[] {
 function electrodeConductorOf(
   group: ConductorGroup,
   service: NonNullable<Joint["grounding"]>["service"],
-  electrode: Electrode | undefined,
-  soleConnection: boolean | undefined,
+  {
+    electrode,
+    soleConnection,
+    ringSize,
+  }: { readonly [Fact in "electrode" | "soleConnection" | "ringSize"]: Grounding[Fact] },
 ): Objection[] {
   const clause = "250.66";
   const table = service === undefined ? null : service.metal === "copper" ? COPPER_SERVICE : ALUMINUM_SERVICE;
@@ -122,6 +124,11 @@ function electrodeConductorOf(
   const own = cmilOf(group.size);
   if (own === null) return [ask(clause, `${group.size} is no gauge size`)];
   const column = columnFor(group);
+  // 250.66(C): the conductor to a ring need not be larger than the ring, which is of 2 AWG copper or larger.
+  const toRing = electrode === "ground-ring" && soleConnection === true && column === "copper";
+  const given = ringSize === undefined ? null : cmilOf(ringSize);
+  const ring = given === null || given < 66_360 ? null : given;
+  if (toRing && ring !== null && own >= ring) return [];
   if (soleConnection === true && electrode !== undefined) {
     if (ROD_PIPE_PLATE.includes(electrode) && own >= (column === "copper" ? 26_240 : 41_740)) return [];
     if (electrode === "concrete-encased-rebar" && column === "copper" && own >= 41_740) return [];
@@ -136,8 +143,7 @@ function electrodeConductorOf(
   const step = table.find(({ upTo }) => serviceArea * service.sets <= upTo);
   if (step === undefined) throw new Error("the table has no last row");
   if (own >= step[column]) return [];
-  // 250.66(C): the conductor to a ring need not be larger than the ring, whose size is not among the facts.
-  if (electrode === "ground-ring" && soleConnection === true) return [ask(clause, "size of the ring")];
+  if (toRing && ring === null && own >= 66_360) return [ask(clause, "size of the ring")];
   return [reject(clause, `${group.size} for the service`)];
 }
 

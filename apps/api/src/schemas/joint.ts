@@ -154,6 +154,7 @@ export const Joint = strict(
     grounding: Type.Optional(
       strict({
         electrode: Type.Optional(enumOf(ELECTRODES)),
+        ringSize: Type.Optional(Size),
         service: Type.Optional(ServiceConductors),
         tapService: Type.Optional(ServiceConductors),
         bonding: Type.Optional(enumOf(BONDINGS)),

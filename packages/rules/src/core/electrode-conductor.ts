@@ -15,7 +15,7 @@ import { type Cell, cellInInterval, type TableRefusal } from "./table.js";
 /** A conductor that serves one electrode alone need not be larger than this. */
 export interface ElectrodeCap {
   readonly size: string;
-  readonly clause: "electrodeConductorToRod" | "electrodeConductorToConcrete";
+  readonly clause: "electrodeConductorToRod" | "electrodeConductorToConcrete" | "electrodeConductorToRing";
 }
 
 export const ROD_COPPER: ElectrodeCap = { size: "6 AWG", clause: "electrodeConductorToRod" };

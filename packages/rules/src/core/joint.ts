@@ -113,6 +113,8 @@ export interface ServiceConductors {
 /** What a grounding electrode conductor or bonding jumper serves. */
 export interface Grounding {
   readonly electrode?: Electrode;
+  /** Of the ring itself, where the electrode is a ground ring. */
+  readonly ringSize?: string;
   readonly service?: ServiceConductors;
   /** For a tap to the common electrode conductor of several disconnects: the conductors of the one enclosure it serves. */
   readonly tapService?: ServiceConductors;

@@ -71,6 +71,7 @@ describe("size of an electrode conductor", () => {
   test("to a ring alone no larger than the ring", () => {
     expect(alone({ electrode: "ground-ring", ringSize: "2 AWG" })).toBe("2 AWG");
     expect(alone({ electrode: "ground-ring", ringSize: "4/0 AWG" })).toBe("3/0 AWG");
+    expect(alone({ electrode: "ground-ring", ringSize: "2 AWG", metal: "aluminum" })).toBe("250 kcmil");
     expect(ask({ service: SERVICE, electrode: "ground-ring", soleConnection: true }).missing[0]?.path).toBe(
       "question/ringSize",
     );

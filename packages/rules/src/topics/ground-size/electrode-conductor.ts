@@ -95,7 +95,8 @@ function capStep(
       clauses.electrodeConductorSize,
     );
   const cap = electrodeCap(electrode, metal);
-  const isRing = electrode === "ground-ring";
+  // A ring is copper: of its size aluminum would conduct less.
+  const isRing = electrode === "ground-ring" && metal === "copper";
   if (cap === undefined && !isRing) return undefined;
   if (cap !== undefined && kcmil <= sizeOf(cap.size).areaKcmil) return undefined;
   if (soleConnection === undefined)

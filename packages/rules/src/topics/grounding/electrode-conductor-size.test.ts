@@ -214,3 +214,38 @@ describe("taps to a common electrode conductor (250.64(D)(1))", () => {
     expect(tap("3/0 AWG", "3/0 AWG", grounding).outcome).toBe("pass");
   });
 });
+
+describe("to a ground ring alone (250.66(C))", () => {
+  const WHOLE = { size: "600 kcmil", metal: "copper", sets: 2 } as const;
+  const toRing = (size: string, more: Grounding, metal: "copper" | "aluminum" = "copper") =>
+    electrodeConductorSize.check(
+      sampleSubject(
+        sampleJoint({
+          role: "electrode-conductor",
+          conductors: [sampleConductor({ size, metal })],
+          grounding: { service: WHOLE, electrode: "ground-ring", soleConnection: true, ...more },
+        }),
+      ),
+      nfpa70Edition2023,
+    );
+  // published: Table 250.66, 3/0 AWG copper over 1100 kcmil; 250.52(A)(4), a ring is of 2 AWG or larger
+  test.each([
+    ["2 AWG", "2 AWG", "pass"],
+    ["3 AWG", "2 AWG", "fail"],
+    ["2 AWG", "1/0 AWG", "fail"],
+    ["1/0 AWG", "1/0 AWG", "pass"],
+    ["3/0 AWG", "4/0 AWG", "pass"],
+  ] as const)("%s to a ring of %s: %s", (size, ringSize, outcome) => {
+    expect(toRing(size, { ringSize }).outcome).toBe(outcome);
+  });
+  test("the ring is asked for where it may be enough", () => {
+    expect(toRing("2 AWG", {})).toMatchObject({ missing: [{ path: "joint/grounding/ringSize" }] });
+    expect(toRing("2 AWG", { ringSize: "4 AWG" })).toMatchObject({ missing: [{ path: "joint/grounding/ringSize" }] });
+    expect(toRing("3 AWG", {}).outcome).toBe("fail");
+    expect(toRing("2 AWG", { soleConnection: false, ringSize: "2 AWG" }).outcome).toBe("fail");
+    expect(toRing("2 AWG", { ringSize: "2 AWG" })).toMatchObject({ cite: { locator: "250.66(C)" } });
+  });
+  test("aluminum is not limited by the ring", () => {
+    expect(toRing("1/0 AWG", { ringSize: "2 AWG" }, "aluminum").outcome).toBe("fail");
+  });
+});

@@ -41,7 +41,8 @@ interface AskedFact {
  * The service is asked for only where it decides: 3/0 AWG copper and 250 kcmil aluminum serve any service.
  * 250.64(D)(1): a tap to the common electrode conductor of several disconnects goes by the conductors of its own enclosure.
  * 250.53(C): a bonding jumper between electrodes is sized the same way.
- * Silent: a ground ring, whose conductor follows the ring (250.66(C)), has no cap here; nor has aluminum to concrete.
+ * (C) one that serves only a ground ring not larger than the ring, which is copper; so copper only is limited by it.
+ * Silent: aluminum to concrete has no limit of its own.
  */
 export const electrodeConductorSize: Rule = {
   id: ID,
@@ -50,6 +51,7 @@ export const electrodeConductorSize: Rule = {
     "electrodeConductorSize",
     "electrodeConductorToRod",
     "electrodeConductorToConcrete",
+    "electrodeConductorToRing",
     "electrodeBonding",
     "electrodeConductorTaps",
     "conductorAreas",
@@ -58,6 +60,7 @@ export const electrodeConductorSize: Rule = {
     "joint/grounding/service",
     "joint/grounding/tapService",
     "joint/grounding/electrode",
+    "joint/grounding/ringSize",
     "joint/grounding/soleConnection",
     "joint/grounding/bonding",
     "joint/conductors/0/size",
@@ -143,6 +146,17 @@ const TAP_SERVICE_ASKED: AskedFact = Object.freeze({
     "The tap is too small for the whole service; it goes by the conductors of the one enclosure that it serves, which are not given.",
 });
 
+/** 250.52(A)(4): a ground ring is of 2 AWG copper or larger. */
+const SMALLEST_RING = sizeOf("2 AWG");
+
+/** The ring's own size; undefined where it is not given, or is none that a ring can have. */
+function ringCap({ grounding }: Joint): ElectrodeCap | undefined {
+  const ring = awgOrKcmil(grounding?.ringSize ?? "");
+  return ring === undefined || ring.areaKcmil < SMALLEST_RING.areaKcmil
+    ? undefined
+    : { size: ring.text, clause: "electrodeConductorToRing" };
+}
+
 function decide(joint: Joint, conductor: ConductorGroup, group: number, edition: Edition): Basis | AskedFact {
   const size = awgOrKcmil(conductor.size);
   if (size === undefined)
@@ -154,7 +168,8 @@ function decide(joint: Joint, conductor: ConductorGroup, group: number, edition:
   const { electrode, soleConnection } = joint.grounding ?? {};
   const served = servedBy(joint, conductor);
   const service = served?.service;
-  const cap = electrode === undefined ? undefined : electrodeCap(electrode, conductor.metal);
+  const ring = electrode === "ground-ring" && conductor.metal === "copper";
+  const cap = electrode === undefined ? undefined : ring ? ringCap(joint) : electrodeCap(electrode, conductor.metal);
   const capReached = cap !== undefined && size.areaKcmil >= sizeOf(cap.size).areaKcmil;
   if (capReached && soleConnection === true) return { by: "cap", size, cap };
   const [smallest, largest] = extremes(conductor.metal, edition);
@@ -174,6 +189,11 @@ function decide(joint: Joint, conductor: ConductorGroup, group: number, edition:
       path: "joint/grounding/soleConnection",
       because:
         "The conductor is large enough only if it serves this electrode alone; whether it goes on to another is not given.",
+    };
+  if (ring && cap === undefined && soleConnection !== false && size.areaKcmil >= SMALLEST_RING.areaKcmil)
+    return {
+      path: "joint/grounding/ringSize",
+      because: "To a ground ring alone the conductor need not be larger than the ring, whose size is not given.",
     };
   if (electrode === undefined && soleConnection !== false && size.areaKcmil >= leastCapKcmil(conductor.metal))
     return {
@@ -226,12 +246,15 @@ function writeRequired(
   if (basis.by === "cap") {
     const electrode = worksheet.given("electrode", grounding?.electrode ?? "", "joint/grounding/electrode");
     const sole = worksheet.given("serves this electrode alone", true, "joint/grounding/soleConnection");
+    const uses = [electrode, sole, metalStep];
+    if (basis.cap.clause === "electrodeConductorToRing")
+      uses.push(worksheet.given("size of the ring", basis.cap.size, "joint/grounding/ringSize"));
     const cap = worksheet.state(
       "largest size asked for to this electrode alone",
       basis.cap.size,
       edition.clauses[basis.cap.clause],
       undefined,
-      [electrode, sole, metalStep],
+      uses,
     );
     return {
       area: writeArea(worksheet, sizeOf(basis.cap.size), [cap], edition),
