@@ -165,11 +165,11 @@ const lineSide: Ways = (question) =>
     ? (["marked", "unmarked"] as const).map((each) => withConnector(question, { lineSide: each }))
     : [question];
 
-/** A neutral splice or tap whose protection is not known may lie on the service. */
-const neutralProtection: Ways = (question) => {
+/** A splice or tap whose protection is not known may lie on the service. */
+const unknownProtection: Ways = (question) => {
   const { joint } = question;
   const { circuit } = joint;
-  if (joint.role !== "neutral" || (joint.function === "termination" && !isBlock(question))) return [question];
+  if (!currentCarrying(question) || (joint.function === "termination" && !isBlock(question))) return [question];
   if (circuit === undefined || circuit.protection !== undefined) return [question];
   return [question, withJoint(question, { circuit: { ...circuit, protection: { kind: "service" } } })];
 };
@@ -218,7 +218,7 @@ const WAYS: readonly Ways[] = [
   legs,
   removable,
   outdoors,
-  neutralProtection,
+  unknownProtection,
   lineSide,
   installed,
   equipmentKind,
