@@ -218,6 +218,13 @@ const CIRCUIT: readonly Change[] = [
       () => {
         tap.feederDeviceA = dice.pick([200, 400, 800, 1200]);
       },
+      () => {
+        tap.through = dice.pick([
+          { primaryV: 480, secondaryV: 208 },
+          { primaryV: 480, secondaryV: 240 },
+          { primaryV: 208, secondaryV: 480 },
+        ]);
+      },
     ])();
   },
 ];

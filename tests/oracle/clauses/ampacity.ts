@@ -137,12 +137,16 @@ function feederTap({ joint }: Case, ampacityMillionths: number): Objection[] {
   const tap = joint.circuit?.protection;
   if (tap?.kind !== "feeder-tap") return [];
   const length = ofLength(tap.length);
-  const feeder = ofDecimal(tap.feederDeviceA);
+  // 240.21(C)(2), (4), (6): on a transformer's secondary the device of the primary counts by the ratio of the voltages, and
+  // 240.21(C) keeps 240.4(B) away too. Both sides are multiplied by the secondary voltage.
+  const [primaryV, secondaryV] = tap.through === undefined ? [1, 1] : [tap.through.primaryV, tap.through.secondaryV];
+  const feeder = ofDecimal(tap.feederDeviceA) * primaryV;
   if (ampacityMillionths < ofDecimal(tap.endDeviceA))
     return [reject("240.21(B)", "ampacity below the device at the end of the tap")];
   const short =
-    length <= 10 * FOOT && (!tap.leavesEnclosure || (ampacityMillionths * 10 >= feeder && tap.physicallyProtected));
-  const longer = length <= 25 * FOOT && ampacityMillionths * 3 >= feeder && tap.physicallyProtected;
+    length <= 10 * FOOT &&
+    (!tap.leavesEnclosure || (ampacityMillionths * 10 * secondaryV >= feeder && tap.physicallyProtected));
+  const longer = length <= 25 * FOOT && ampacityMillionths * 3 * secondaryV >= feeder && tap.physicallyProtected;
   if (short || longer) return [];
   if (tap.physicallyProtected && tap.outdoors === true) return [];
   return [reject("240.21(B)", "neither the 10 ft, the 25 ft nor the outdoor rule is met")];

@@ -49,6 +49,8 @@ export function equipmentGround({ joint }: Case): Objection[] {
   const protection = joint.circuit?.protection;
   if (protection?.kind !== "device" && protection?.kind !== "feeder-tap")
     return [ask(clause, "the device ahead of the circuit")];
+  if (protection.kind === "feeder-tap" && protection.through !== undefined)
+    return [ask(clause, "the device ahead of the circuit, which is beyond a transformer")];
   const device = protection.kind === "device" ? protection.ratingA : protection.feederDeviceA;
   const step = EQUIPMENT_GROUND.find(({ upTo }) => device <= upTo);
   if (step === undefined) return [ask(clause, "a device beyond the table")];

@@ -24,6 +24,12 @@ const amperes = (what: string) =>
     maximum: 100_000,
     description: `${what} in amperes: a number above 0, at most 100000`,
   });
+const volts = (what: string) =>
+  Type.Number({
+    exclusiveMinimum: 0,
+    maximum: 100_000,
+    description: `${what} between lines in volts: a number above 0, at most 100000`,
+  });
 const load = (what: string) =>
   Type.Number({ minimum: 0, maximum: 100_000, description: `${what} in amperes: a number from 0 to 100000` });
 const sets = Type.Integer({
@@ -47,6 +53,12 @@ const Protection = taggedUnion(
       leavesEnclosure: Type.Boolean(),
       physicallyProtected: Type.Boolean(),
       outdoors: Type.Optional(Type.Boolean()),
+      through: Type.Optional(
+        strict(
+          { primaryV: volts("the voltage of the primary"), secondaryV: volts("the voltage of the secondary") },
+          { description: "for conductors of a transformer's secondary; feederDeviceA is the device of its primary" },
+        ),
+      ),
     }),
     protection("service"),
     protection("motor-circuit"),

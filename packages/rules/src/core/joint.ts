@@ -49,6 +49,8 @@ export type Protection =
       /** In a raceway or otherwise protected from physical damage. */
       readonly physicallyProtected: boolean;
       readonly outdoors?: boolean;
+      /** For conductors of a transformer's secondary: its voltages. `feederDeviceA` is then the device of its primary. */
+      readonly through?: { readonly primaryV: number; readonly secondaryV: number };
     }
   /** Service conductors: no device of the premises ahead. */
   | { readonly kind: "service" }

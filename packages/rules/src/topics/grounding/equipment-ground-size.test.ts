@@ -182,6 +182,18 @@ describe("size of the equipment ground (NFPA 70-2023 250.122)", () => {
     expect(ground([{ size: "3 AWG" }], tap).outcome).toBe("pass");
     expect(ground([{ size: "4 AWG" }], tap).outcome).toBe("fail");
   });
+  test("behind a transformer the primary's device sizes no ground", () => {
+    const secondary: Protection = {
+      kind: "feeder-tap",
+      feederDeviceA: 400,
+      through: { primaryV: 480, secondaryV: 208 },
+      length: { value: 8, unit: "ft" },
+      endDeviceA: 40,
+      leavesEnclosure: true,
+      physicallyProtected: true,
+    };
+    expect(ground([{ size: "3 AWG" }], secondary)).toMatchObject({ missing: [{ path: "joint/circuit/protection" }] });
+  });
   test("the device is asked for where it is not given or outside the table", () => {
     for (const protection of [
       undefined,

@@ -157,7 +157,8 @@ function writeDevice({ circuit }: Joint, worksheet: Worksheet, { ahead }: Ground
   const protection = circuit?.protection;
   if (protection?.kind === "device")
     return worksheet.given(`device ahead of ${ahead}`, protection.ratingA, "joint/circuit/protection/ratingA", "A");
-  if (protection?.kind === "feeder-tap")
+  // Behind a transformer no device of the primary sizes the ground; that is a jumper on the supply side.
+  if (protection?.kind === "feeder-tap" && protection.through === undefined)
     return worksheet.given(
       `device of the feeder ahead of ${ahead}`,
       protection.feederDeviceA,

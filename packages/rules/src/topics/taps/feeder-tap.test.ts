@@ -267,3 +267,52 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
     expect(tapped("8 AWG", { endDeviceA: Number.NaN }).outcome).toBe("fail");
   });
 });
+
+describe("conductors of a transformer's secondary (NFPA 70-2023 240.21(C))", () => {
+  const secondary = (size: string, tap: Partial<FeederTap>, loadA = 20) =>
+    tapped(
+      size,
+      { feederDeviceA: 125, through: { primaryV: 480, secondaryV: 208 }, endDeviceA: 20, ...tap },
+      { loadA },
+      {
+        function: "termination",
+        conductors: [sampleConductor({ size })],
+        equipment: { tag: "T-1", kind: "panelboard", terminalTemperature: { value: 75, unit: "Cel" } },
+      },
+    );
+  // published: Table 310.16, copper at 75 C: 12 AWG 25 A, 10 AWG 35 A, 4 AWG 85 A, 3 AWG 100 A
+  // hand: 125 x 480 / 208 = 288.5 A; a tenth 28.8 A, a third 96.2 A
+  test.each([
+    ["10 AWG", 8, {}, "pass", "240.21(C)(2)"],
+    ["12 AWG", 8, {}, "fail", "240.21(C)(2)"],
+    ["12 AWG", 8, { leavesEnclosure: false }, "pass", "240.21(C)(2)"],
+    ["3 AWG", 25, {}, "pass", "240.21(C)(6)"],
+    ["4 AWG", 25, {}, "fail", "240.21(C)(6)"],
+    ["3 AWG", 25.1, {}, "fail", "240.21(C)(6)"],
+    ["12 AWG", 300, { outdoors: true }, "pass", "240.21(C)(4)"],
+  ] as const)("%s, %d ft, %j: %s by %s", (size, lengthFt, change, outcome, locator) => {
+    // The feeder of a termination is not there: only the secondary conductors meet.
+    const finding = secondary(size, { length: feet(lengthFt), ...change });
+    expect(finding).toMatchObject({ outcome, cite: { locator } });
+  });
+  // hand: 175 x 480 / 240 / 10 = 35 A, exactly what 10 AWG carries; 176 A ask for 35.2
+  test.each([
+    [174, "pass"],
+    [175, "pass"],
+    [176, "fail"],
+  ] as const)("a tenth of %d A through 480 to 240 V, 10 AWG: %s", (feederDeviceA, outcome) => {
+    expect(secondary("10 AWG", { feederDeviceA, through: { primaryV: 480, secondaryV: 240 } }).outcome).toBe(outcome);
+  });
+  test("what is asked for counts through the transformer", () => {
+    // hand: 40 A x 480 / 240 = 80 A; a third 26.7 A
+    expect(
+      secondary("12 AWG", { feederDeviceA: 40, length: feet(20), through: { primaryV: 480, secondaryV: 240 } }),
+    ).toMatchObject({ outcome: "fail", required: ">= 26.7 A (1/3 of 80 A) and >= 20 A end device" });
+  });
+  test("without protection from damage none is allowed", () => {
+    expect(secondary("10 AWG", { physicallyProtected: false })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.21(C)" },
+    });
+  });
+});

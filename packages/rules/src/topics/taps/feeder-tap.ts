@@ -39,15 +39,28 @@ const LONG_UP_TO = exactOf(LONG_TAP_UP_TO_FT);
 
 /** Which allowance a tap is judged by, and the share of the feeder's device that its ampacity must reach. */
 interface Allowance {
-  readonly clause: "tapTo10ft" | "tapTo25ft" | "tapOutdoors";
+  readonly way: "short" | "long" | "outdoors";
   /** The feeder's device is divided by this; absent: no share is asked for. */
   readonly divisor?: number;
 }
 
-const WITHIN_ENCLOSURE: Allowance = { clause: "tapTo10ft" };
-const SHORT: Allowance = { clause: "tapTo10ft", divisor: SHORT_TAP_DIVISOR };
-const LONG: Allowance = { clause: "tapTo25ft", divisor: LONG_TAP_DIVISOR };
-const OUTDOORS: Allowance = { clause: "tapOutdoors" };
+const WITHIN_ENCLOSURE: Allowance = { way: "short" };
+const SHORT: Allowance = { way: "short", divisor: SHORT_TAP_DIVISOR };
+const LONG: Allowance = { way: "long", divisor: LONG_TAP_DIVISOR };
+const OUTDOORS: Allowance = { way: "outdoors" };
+
+/** Where each allowance stands for a tap to a feeder, and for conductors of a transformer's secondary. */
+const FEEDER_CLAUSES = { short: "tapTo10ft", long: "tapTo25ft", outdoors: "tapOutdoors" } as const;
+const SECONDARY_CLAUSES = { short: "secondaryTo10ft", long: "secondaryTo25ft", outdoors: "secondaryOutdoors" } as const;
+
+function citeOf({ through }: FeederTap, { way }: Allowance, { clauses }: Edition): Citation {
+  return clauses[(through === undefined ? FEEDER_CLAUSES : SECONDARY_CLAUSES)[way]];
+}
+
+/** Amperes of the device ahead as they count where the conductor is: through a transformer, by the ratio of its voltages. */
+function aheadA({ feederDeviceA, through }: FeederTap): number {
+  return through === undefined ? feederDeviceA : (feederDeviceA * through.primaryV) / through.secondaryV;
+}
 
 /**
  * Is the conductor that leaves a feeder large enough for a tap of its length?
@@ -56,16 +69,27 @@ const OUTDOORS: Allowance = { clause: "tapOutdoors" };
  * of its terminations, carries the load and reaches the device at its end; the next standard rating is never made use
  * of. (B)(1), up to 10 ft: where it leaves the enclosure of the tap, at least a tenth of the feeder's device. (B)(2),
  * up to 25 ft: at least a third. (B)(5), any length outdoors: no share of the feeder's device. Every one of them is
- * protected from physical damage; a tap of (B)(2) or (B)(5) ends in one device.
+ * protected from physical damage; a tap of (B)(2) or (B)(5) ends in one device. 240.21(C)(2), (6), (4): conductors of a
+ * transformer's secondary the same, with the device of the primary times primary over secondary voltage.
  * Worked: 22 ft from a 400 A feeder in 6 AWG copper, 65 A: 65 >= 400 / 3 does not hold, so it is refused; 2/0 AWG,
  * 175 A, serves. 8 ft in 8 AWG copper, 50 A, to a 40 A device: 50 >= 400 / 10 and 50 >= 40.
- * Silent: taps over 25 ft indoors, which only the high bays of (B)(4) allow, are refused and not judged by (B)(4);
- * transformer taps and supervised industrial taps have rules of their own.
+ * Silent: taps over 25 ft indoors, which only the high bays of (B)(4) allow, are refused and not judged by (B)(4), nor are
+ * the secondaries of (C)(1) and (C)(3) and supervised industrial taps: the calculation of taps answers them.
  */
 export const feederTap: Rule = {
   id: ID,
   title: "Size and length of a tap to a feeder",
-  clauses: ["tapsNoNextSize", "tapTo10ft", "tapTo25ft", "tapOutdoors", "feederLoad"],
+  clauses: [
+    "tapsNoNextSize",
+    "tapTo10ft",
+    "tapTo25ft",
+    "tapOutdoors",
+    "transformerSecondary",
+    "secondaryTo10ft",
+    "secondaryTo25ft",
+    "secondaryOutdoors",
+    "feederLoad",
+  ],
   needs: [
     "joint/circuit/protection",
     "joint/circuit/loadA",
@@ -98,7 +122,7 @@ export const feederTap: Rule = {
     const unfit = limits.find((limit) => limit.unfit !== undefined);
     if (unfit !== undefined) return refuseInsulation(ID, worksheet, subject, unfit, edition);
     const lengthFt = divide(inches(protection.length), INCHES_PER_FOOT);
-    if (!protection.physicallyProtected) return refuseUnprotected(worksheet, edition);
+    if (!protection.physicallyProtected) return refuseUnprotected(worksheet, protection, edition);
     return judge(subject, worksheet, limits, protection, lengthFt, edition);
   },
 };
@@ -160,9 +184,16 @@ function allowanceFor(tap: FeederTap, lengthFt: Exact): Allowance | undefined {
   return compareExact(lengthFt, LONG_UP_TO) <= 0 ? LONG : undefined;
 }
 
+/** Compared without dividing, so that a whole number of amperes stays one. */
+function reachesShare(amperes: number, { feederDeviceA, through }: FeederTap): boolean {
+  return through === undefined
+    ? amperes >= feederDeviceA
+    : amperes * through.secondaryV >= feederDeviceA * through.primaryV;
+}
+
 function reaches(amperes: number, loadA: number, tap: FeederTap, { divisor }: Allowance): boolean {
   return (
-    amperes >= loadA && amperes >= tap.endDeviceA && (divisor === undefined || amperes * divisor >= tap.feederDeviceA)
+    amperes >= loadA && amperes >= tap.endDeviceA && (divisor === undefined || reachesShare(amperes * divisor, tap))
   );
 }
 
@@ -180,7 +211,7 @@ function accept(
     byLength !== undefined &&
     limits.every((limit) => reaches(limit.lowA, typeof loadA === "number" ? loadA : Number.NaN, tap, byLength));
   const allowance = byLengthServes ? byLength : OUTDOORS;
-  const cite = edition.clauses[allowance.clause];
+  const cite = citeOf(tap, allowance, edition);
   const compared: Step[] = [...writeLength(worksheet, tap, lengthFt, allowance, edition)];
   let holds = true;
   let tightest: ConductorLimit | undefined;
@@ -219,7 +250,7 @@ function refuse(
   // Outdoors there is one more allowance, and it asks for the least: what fails there fails everywhere.
   const allowance = tap.outdoors === false ? byLength : tap.outdoors === true ? OUTDOORS : (byLength ?? OUTDOORS);
   if (allowance === undefined) return refuseLength(worksheet, tap, lengthFt, edition);
-  const cite = edition.clauses[allowance.clause];
+  const cite = citeOf(tap, allowance, edition);
   const compared: Step[] = [...writeLength(worksheet, tap, lengthFt, allowance, edition)];
   const holds = writeReaches(worksheet, subject, limit, "high", tap, allowance, edition, compared);
   worksheet.conclude("the tap is allowed", holds ? "pass" : "fail", compared, "its ampacity falls short", cite);
@@ -233,8 +264,13 @@ function refuse(
   });
 }
 
-function refuseUnprotected(worksheet: Worksheet, edition: Edition): CheckFinding {
-  const cite = edition.clauses.tapsNoNextSize;
+/** The clause that heads all allowances. */
+function noNextSize({ through }: FeederTap, { clauses }: Edition): Citation {
+  return through === undefined ? clauses.tapsNoNextSize : clauses.transformerSecondary;
+}
+
+function refuseUnprotected(worksheet: Worksheet, tap: FeederTap, edition: Edition): CheckFinding {
+  const cite = noNextSize(tap, edition);
   const given = worksheet.given(
     "the tap is protected from physical damage",
     false,
@@ -257,12 +293,12 @@ function refuseUnprotected(worksheet: Worksheet, edition: Edition): CheckFinding
 }
 
 function refuseLength(worksheet: Worksheet, tap: FeederTap, lengthFt: Exact, edition: Edition): CheckFinding {
-  const cite = edition.clauses.tapTo25ft;
+  const cite = citeOf(tap, LONG, edition);
   const length = writeFeet(worksheet, tap, lengthFt);
   const longest = worksheet.state("longest tap inside a building", LONG_TAP_UP_TO_FT, cite, "ft");
   worksheet.compare("the tap is short enough", length, "<=", longest, cite);
   return settled(ID, worksheet, {
-    sentence: `The tap is ${lengthText(tap)} long; inside a building 25 ft is the longest, except in high bays under 240.21(B)(4), which is not answered here.`,
+    sentence: `The tap is ${lengthText(tap)} long; inside a building 25 ft is the longest${tap.through === undefined ? ", except in high bays under 240.21(B)(4), which is not answered here" : ", also in industrial installations"}.`,
     cite,
     required: "25 ft or less",
     offered: lengthText(tap),
@@ -307,21 +343,21 @@ function writeLength(
   worksheet: Worksheet,
   tap: FeederTap,
   lengthFt: Exact,
-  { clause }: Allowance,
+  allowance: Allowance,
   edition: Edition,
 ): readonly Step[] {
-  const cite = edition.clauses[clause];
+  const cite = citeOf(tap, allowance, edition);
   const length = writeFeet(worksheet, tap, lengthFt);
   const covered = worksheet.given(
     "the tap is protected from physical damage",
     true,
     "joint/circuit/protection/physicallyProtected",
   );
-  if (clause === "tapOutdoors")
+  if (allowance.way === "outdoors")
     return tap.outdoors === true
       ? [covered, worksheet.given("the tap runs outdoors", true, "joint/circuit/protection/outdoors")]
       : [covered];
-  const limitFt = clause === "tapTo10ft" ? SHORT_TAP_UP_TO_FT : LONG_TAP_UP_TO_FT;
+  const limitFt = allowance.way === "short" ? SHORT_TAP_UP_TO_FT : LONG_TAP_UP_TO_FT;
   worksheet.compare(
     "the tap is within the length of this allowance",
     length,
@@ -339,11 +375,12 @@ function writeReaches(
   limit: ConductorLimit,
   bound: Bound,
   tap: FeederTap,
-  { clause, divisor }: Allowance,
+  allowance: Allowance,
   edition: Edition,
   compared: Step[],
 ): boolean {
-  const cite = edition.clauses[clause];
+  const { divisor } = allowance;
+  const cite = citeOf(tap, allowance, edition);
   const ampacity = writeAmpacity(
     worksheet,
     limit,
@@ -367,34 +404,36 @@ function writeReaches(
   compared.push(worksheet.last);
   holds &&= reachesEnd;
   if (divisor === undefined) return holds;
-  const feeder = worksheet.given(
-    "device of the feeder",
-    tap.feederDeviceA,
-    "joint/circuit/protection/feederDeviceA",
-    "A",
-  );
+  const ahead = writeAhead(worksheet, tap, edition);
   const share = worksheet.divide(
-    divisor === SHORT_TAP_DIVISOR ? "a tenth of the feeder's device" : "a third of the feeder's device",
-    feeder,
-    worksheet.state("divisor of the feeder's device", divisor, cite),
+    divisor === SHORT_TAP_DIVISOR ? "a tenth of the device ahead" : "a third of the device ahead",
+    ahead,
+    worksheet.state("divisor of the device ahead", divisor, cite),
     "A",
     cite,
   );
-  const reachesShare = worksheet.compare(
-    "the tap reaches its share of the feeder's device",
-    ampacity,
-    ">=",
-    share,
-    cite,
-  );
+  const isShared = worksheet.compare("the tap reaches its share of the device ahead", ampacity, ">=", share, cite);
   compared.push(worksheet.last);
-  return holds && reachesShare;
+  return holds && isShared;
+}
+
+/** The device ahead; through a transformer it counts times primary over secondary voltage. */
+function writeAhead(worksheet: Worksheet, { feederDeviceA, through }: FeederTap, { clauses }: Edition): Step {
+  const path = "joint/circuit/protection/feederDeviceA";
+  if (through === undefined) return worksheet.given("device of the feeder", feederDeviceA, path, "A");
+  const cite = clauses.transformerSecondary;
+  const device = worksheet.given("device of the transformer's primary", feederDeviceA, path, "A");
+  const head = "joint/circuit/protection/through";
+  const primary = worksheet.given("primary voltage", through.primaryV, `${head}/primaryV`, "V");
+  const secondary = worksheet.given("secondary voltage", through.secondaryV, `${head}/secondaryV`, "V");
+  const product = worksheet.multiply("device of the primary x primary voltage", [device, primary], "V A", cite);
+  return worksheet.divide("device of the primary as it counts on the secondary side", product, secondary, "A", cite);
 }
 
 function requiredText(tap: FeederTap, { divisor }: Allowance): string {
   const end = `>= ${amperesText(tap.endDeviceA)} end device`;
   if (divisor === undefined) return end;
-  return `>= ${amperesText(tap.feederDeviceA / divisor)} (1/${String(divisor)} of ${amperesText(tap.feederDeviceA)}) and ${end}`;
+  return `>= ${amperesText(aheadA(tap) / divisor)} (1/${String(divisor)} of ${amperesText(aheadA(tap))}) and ${end}`;
 }
 
 function lengthText({ length }: FeederTap): string {
@@ -405,7 +444,7 @@ function fixFor(
   joint: Joint,
   limit: ConductorLimit,
   tap: FeederTap,
-  { clause, divisor }: Allowance,
+  { way, divisor }: Allowance,
   edition: Edition,
 ): string {
   const column = temperatureColumn(limitAt(limit, "high"));
@@ -414,33 +453,33 @@ function fixFor(
   const neededA = Math.max(
     typeof load === "number" ? load : 0,
     tap.endDeviceA,
-    divisor === undefined ? 0 : tap.feederDeviceA / divisor,
+    divisor === undefined ? 0 : aheadA(tap) / divisor,
   );
   const size =
     smallestSizeCarrying(edition, limit.conductor.metal, column, limit.sets, neededA) ?? "more conductors in parallel";
-  return clause === "tapTo25ft" ? `${size} or larger, or a tap of 10 ft or less` : `${size} or larger`;
+  return way === "long" ? `${size} or larger, or a tap of 10 ft or less` : `${size} or larger`;
 }
 
-function conditionsFor(tap: FeederTap, { clause }: Allowance, cite: Citation): readonly Duty[] {
-  if (clause === "tapTo10ft" && !tap.leavesEnclosure)
+function conditionsFor(tap: FeederTap, { way }: Allowance, cite: Citation): readonly Duty[] {
+  if (way === "short" && !tap.leavesEnclosure)
     return [
       { duty: "tap-within-enclosure", sentence: "Keep the whole tap inside the enclosure in which it is made.", cite },
     ];
   const inRaceway: Duty = {
     duty: "tap-protected",
     sentence:
-      clause === "tapTo10ft"
+      way === "short"
         ? "Run the tap in a raceway from the point of tapping to the enclosure where it ends, and no further than that equipment."
         : "Run the tap in a raceway or protect it from damage by other approved means.",
     cite,
   };
-  if (clause === "tapTo10ft") return [inRaceway];
+  if (way === "short") return [inRaceway];
   const oneDevice: Duty = {
     duty: "tap-ends-in-one-device",
     sentence: "End the tap in one circuit breaker or one set of fuses that limits the load to the ampacity of the tap.",
     cite,
   };
-  if (clause === "tapTo25ft") return [inRaceway, oneDevice];
+  if (way === "long") return [inRaceway, oneDevice];
   return [
     inRaceway,
     oneDevice,
