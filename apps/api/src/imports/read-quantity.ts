@@ -44,7 +44,7 @@ const EXAMPLES: Readonly<Record<QuantityKind, string>> = {
   voltage: 'a voltage with its unit: "600 V" or "0.6 kV"',
 };
 
-const FORM = /^(\d{1,7}(?:[.,]\d{1,400})?|\d{1,3}\/\d{1,2}|\d{1,3}[- ]\d{1,2}\/\d{1,2})\s*(\D.*)?$/;
+const FORM = /^(\d{1,3}[- ]\d{1,2}\/\d{1,2}|\d{1,3}\/\d{1,2}|\d{1,7}(?:[.,]\d{1,400})?)\s*(\D.*)?$/;
 
 /**
  * Reads a quantity. A number without a unit is asked about unless the column's unit is stated; a quantity is kept in
