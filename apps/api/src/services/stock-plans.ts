@@ -17,7 +17,7 @@ import {
   tradeOffCurve,
 } from "@landfast/stock";
 import { type AsNamed, asNamed } from "./named-parts.js";
-import type { SupplyQuestion } from "./stock-inputs.js";
+import { inconsistent, type SupplyQuestion } from "./stock-inputs.js";
 import { byText, makingConditions, type NoPartNeeded, type StockClass, type WithoutPart } from "./stock-problem.js";
 import {
   type AnsweredFrom,
@@ -133,8 +133,16 @@ export interface StockPlanService {
 export function stockPlanService(questions: StockQuestionService, solver: Solver): StockPlanService {
   return {
     async plan(jobId, question) {
-      const asked = await questions.ask(jobId, question);
       const { objective, mostPartNumbers, withoutEach = true } = question;
+      if (mostPartNumbers !== undefined && objective.kind === "fewest-part-numbers")
+        throw inconsistent([
+          {
+            pointer: "/mostPartNumbers",
+            detail: "the objective itself asks for the fewest part numbers",
+            accepted: "no limit, or an objective of cost",
+          },
+        ]);
+      const asked = await questions.ask(jobId, question);
       const options: PlanOptions = {
         ...optionsOf(question),
         ...(mostPartNumbers === undefined ? {} : { mostPartNumbers }),
