@@ -33,7 +33,7 @@ export function stockText(whole: JobTradeOff, same: JobTradeOff | null): string 
       );
   }
   lines.push("", `All ${String(whole.joints)} joints that the catalogue can make:`, ...curveLines(whole, null));
-  const { noPartNeeded, withoutPart } = whole.notPlanned;
+  const { noPartNeeded, withoutPart, barred } = whole.notPlanned;
   lines.push(
     "",
     ...paragraph(
@@ -43,6 +43,9 @@ export function stockText(whole: JobTradeOff, same: JobTradeOff | null): string 
   );
   for (const { marks, because } of withoutPart)
     lines.push(...paragraph(`${marks.map(({ mark }) => mark).join(", ")}  ${because}`, PAGE_WIDTH, 2, 11));
+  if (barred.length > 0) lines.push(`${String(jointsOf(barred))} more cannot be planned:`);
+  for (const { marks, because } of barred)
+    lines.push(...paragraph(`${marks.join(", ")}  ${because}`, PAGE_WIDTH, 2, 11));
   return `${lines.join("\n")}\n`;
 }
 
