@@ -28,6 +28,7 @@ import { stockPlanRoutes } from "./routes/stock-plans.js";
 import { truckRoutes } from "./routes/trucks.js";
 import { COMPONENTS } from "./schemas/components.js";
 import { barService } from "./services/bars.js";
+import { boundedSolver } from "./services/bounded-solver.js";
 import { candidateService } from "./services/candidates.js";
 import { catalogueService } from "./services/catalogue.js";
 import { catalogueImportService } from "./services/catalogue-imports.js";
@@ -94,7 +95,7 @@ export async function buildApp({ store, runner, now, newId, solver, log }: AppPa
   const priceLists = priceListService({ priceLists: store.priceLists, ...made });
   const labourTables = labourTableService({ labourTables: store.labourTables, ...made });
 
-  const planner = solver ?? ownSolver(app);
+  const planner = boundedSolver(solver ?? ownSolver(app));
   const questions = stockQuestionService({
     jobs,
     runner,
