@@ -1,15 +1,13 @@
 import { Type } from "@sinclair/typebox";
 import type { FastifyInstance } from "fastify";
-import { partsListCsv } from "../documents/parts-list-csv.js";
 import { jobId } from "../schemas/job-id.js";
 import { FeedersAnswer, FeedersQuestion, PartsList, PartsListQuestion } from "../schemas/parts-list.js";
 import { problemAnswers } from "../schemas/problem.js";
 import { ref } from "../schemas/ref.js";
-import { answerForm } from "../services/answer-form.js";
+import { PARTS_LIST_FORMS, partsListDocument, partsListForm } from "../services/parts-list-documents.js";
 import type { FeedersAsked, PartsListRequest, PartsListService } from "../services/parts-lists.js";
 
 const tags = ["stock"];
-const FORMS = ["application/json", "text/csv"] as const;
 
 /** What to buy for a stored job, and the joints of feeders. Nothing is stored. */
 export function partsListRoutes(app: FastifyInstance, partsLists: PartsListService): void {
@@ -20,9 +18,9 @@ export function partsListRoutes(app: FastifyInstance, partsLists: PartsListServi
         tags,
         operationId: "listParts",
         summary: "What to buy for a job: net, spares, packs, accessories, tools, price and labor",
-        description: `As ${FORMS.join(" or ")}, chosen by Accept. What is not known is null and named under gaps, never zero.`,
+        description: `As ${PARTS_LIST_FORMS.join(" or ")}, chosen by Accept. What is not known is null and named under gaps, never zero.`,
         params: jobId,
-        produces: [...FORMS],
+        produces: [...PARTS_LIST_FORMS],
         body: ref(PartsListQuestion),
         response: {
           200: {
@@ -34,10 +32,9 @@ export function partsListRoutes(app: FastifyInstance, partsLists: PartsListServi
       },
     },
     async ({ params, headers, body }, reply) => {
-      const form = answerForm(headers.accept, FORMS, "A parts list");
+      const form = partsListForm(headers.accept);
       const answer = await partsLists.list(params.id, body);
-      void reply.type(`${form}; charset=utf-8`).header("vary", "accept");
-      return form === "text/csv" ? partsListCsv(answer.list) : answer;
+      return reply.type(`${form}; charset=utf-8`).header("vary", "accept").send(partsListDocument(form, answer));
     },
   );
 
