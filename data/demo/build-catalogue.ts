@@ -1,6 +1,7 @@
 import type { CatalogueItem } from "@landfast/rules";
 import { electrodeClamps, exothermicWelds, groundBarLugs, neutralAndGroundBars } from "./families/grounding-parts.js";
 import {
+  distributionBlocks,
   inLineSplices,
   intermixSplices,
   multiTapBlocks,
@@ -37,6 +38,7 @@ export function buildCatalogue(): {
       ...inLineSplices(),
       ...splicerReducers(),
       ...multiTapBlocks(),
+      ...distributionBlocks(),
       ...piercingTaps(),
       ...gutterTaps(),
       ...parallelTaps(),

@@ -14,10 +14,13 @@ import {
   type Edition,
   INSULATIONS,
   K_FACTOR_INSULATIONS,
+  MOTOR_KINDS,
   PUBLISHED_TABLES,
   RACEWAY_KINDS,
   RULES,
+  SHORT_CIRCUIT_DEVICES,
   type Step,
+  type Table,
   type TableData,
 } from "@landfast/rules";
 import { describe, expect, test } from "vitest";
@@ -206,6 +209,18 @@ function askAll(edition: Edition, ask: Ask): void {
           motor: { kind, horsepower, voltageV, build: "ordinary" },
           duty: "continuous",
         });
+  for (const kind of MOTOR_KINDS)
+    for (const device of SHORT_CIRCUIT_DEVICES)
+      for (const efficientDesignB of [true, false])
+        ask("motor-circuit", {
+          ask: "short-circuit-device",
+          motor: { kind, horsepower: "25", voltageV: 460, build: "multispeed", nameplateA: 30 },
+          duty: "continuous",
+          shortCircuitDevice: { kind: device, efficientDesignB },
+        });
+  for (const metal of METALS)
+    for (const table of ["stranding", "fineStrands"] as const)
+      for (const size of keysOf(edition, table)) ask("strand-class", { size, metal, strands: 5320 });
   for (const metal of METALS) {
     ask("short-circuit", {
       ask: "largest-current",
@@ -225,6 +240,11 @@ function askAll(edition: Edition, ask: Ask): void {
             heating: { kind: "k-factor", arrangement, insulation },
           });
   }
+}
+
+function tablesOf({ tables, dwellingService }: Edition): readonly Table[] {
+  const all: readonly Table[] = Object.values<Table>({ ...tables });
+  return dwellingService.table === null ? all : [...all, dwellingService.table];
 }
 
 /** The size of this area. */
@@ -280,6 +300,15 @@ const READ_BY_NOTHING: readonly (readonly [because: string, cells: Readonly<Reco
     { "physical-constants value": 6 },
   ],
   [
+    "a motor is asked by its own kind, and the row of efficient motors differs in the instantaneous trip only",
+    {
+      "motor-short-circuit-device instantaneousTrip": 1,
+      "motor-short-circuit-device inverseTime": 2,
+      "motor-short-circuit-device nontimeDelayFuse": 2,
+      "motor-short-circuit-device timeDelayFuse": 2,
+    },
+  ],
+  [
     "18 and 16 AWG are allowed for uses that the code lists one by one only, and are refused before their device is read",
     { "small-conductor copper": 2 },
   ],
@@ -300,7 +329,7 @@ describe.each(EDITIONS.map((edition) => [edition.edition, edition] as const))("%
       read.set(at, before + 1);
       if (before > 0) continue;
       const data = byName.get(table) as TableData;
-      const key = rowKeyOf(Object.values(edition.tables).concat(edition.dwellingService.table ?? []), table, row);
+      const key = rowKeyOf(tablesOf(edition), table, row);
       const second = secondEntryOf(data)?.(key, column);
       if (second !== undefined && !sameValue(printed, second)) faults.push(`${at}: ${printed}, second entry ${second}`);
       if (!sameValue(String(step.value), printed)) faults.push(`${at}: ${String(step.value)} from ${printed}`);
@@ -322,7 +351,7 @@ describe.each(EDITIONS.map((edition) => [edition.edition, edition] as const))("%
     expect(faults).toEqual([]);
     const unread = new Map<string, number>();
     let printedCells = 0;
-    for (const table of Object.values(edition.tables).concat(edition.dwellingService.table ?? []))
+    for (const table of tablesOf(edition))
       for (const row of table.rows)
         for (const column of table.data.columns) {
           const cell = row.cells[column.id];
@@ -339,11 +368,7 @@ describe.each(EDITIONS.map((edition) => [edition.edition, edition] as const))("%
   }, 60_000);
 });
 
-function rowKeyOf(
-  tables: readonly Edition["tables"]["ampacityRaceway"][],
-  table: string,
-  row: string,
-): readonly string[] {
+function rowKeyOf(tables: readonly Table[], table: string, row: string): readonly string[] {
   const found = tables.find(({ id }) => id === table)?.rows.find(({ label }) => label === row);
   if (found === undefined) throw new Error(`${table} has no row ${nameOf([row])}`);
   return found.key;

@@ -505,10 +505,10 @@ describe("words", () => {
     }
   });
 
-  // hand: the figure of a mark is its temperature in tens of degrees less 15 or so: 7 is 75 C, 9 is 90 C
+  // hand: 7 in a mark is 75 C, 9 is 90 C
   test("a mark's letters and figure say its metals and temperature", () => {
     for (const row of tables.markingCodes.rows) {
-      const metals = String((row.cells["metals"] as { value: string }).value).split(" ");
+      const metals = (row.cells["metals"] as { value: string }).value.split(" ");
       expect(metals.includes("copper"), row.label).toBe(/CU|CO\/ALR/.test(row.label));
       expect(metals.includes("aluminum"), row.label).toBe(/AL/.test(row.label));
       const figure = /[79]/.exec(row.label)?.[0];

@@ -15,7 +15,7 @@ export function secondEntryOf({ id, source, columns, rowKey }: TableData): Secon
     .map((file) => fileURLToPath(new URL(file, FOLDER)))
     .find((file) => existsSync(file));
   if (path === undefined) return undefined;
-  const [head = [], ...rows] = parse(readFileSync(path, "utf8")) as string[][];
+  const [head = [], ...rows]: string[][] = parse(readFileSync(path, "utf8"));
   const keys = rowKey.kind === "size-range" || rowKey.kind === "interval" ? 2 : 1;
   const inOrder = columns.map((column) => column.id);
   if (head.slice(keys).join() !== inOrder.join()) throw new Error(`${path} has other columns than ${inOrder.join()}`);
@@ -32,7 +32,7 @@ export function rowNamesOf({ id, source, rowKey }: TableData): readonly string[]
     .map((file) => fileURLToPath(new URL(file, FOLDER)))
     .find((file) => existsSync(file));
   if (path === undefined) return [];
-  const rows = (parse(readFileSync(path, "utf8")) as string[][]).slice(1);
+  const [, ...rows]: string[][] = parse(readFileSync(path, "utf8"));
   return rows.map((row) => nameOf(row.slice(0, rowKey.kind === "size-range" || rowKey.kind === "interval" ? 2 : 1)));
 }
 

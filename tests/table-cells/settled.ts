@@ -13,6 +13,8 @@ export const SETTLED: ReadonlyMap<string, { readonly entered: string; readonly s
 
 /** Cells that the second entry does not hold, by table and edition, and what stands for it. */
 export const WITHOUT_SECOND_ENTRY: Readonly<Record<string, { readonly cells: number; readonly instead: string }>> = {
+  "bunched-strands": { cells: 5, instead: "wires by their gauge (ASTM B258), in strand-count.test.ts" },
+  "fine-strands": { cells: 15, instead: "counts as products of members and wires, in strand-count.test.ts" },
   "conduit-area": {
     cells: 192,
     instead: "IMC, FMC and LFMC: area by diameter and the four shares of it, in relations.test.ts",

@@ -16,6 +16,7 @@ import { OVERCURRENT_DEVICE_CASES } from "./overcurrent-device-cases.js";
 import { PULL_BOX_CASES } from "./pull-box-cases.js";
 import { RACEWAY_FILL_CASES } from "./raceway-fill-cases.js";
 import { SHORT_CIRCUIT_CASES } from "./short-circuit-cases.js";
+import { STRAND_CLASS_CASES } from "./strand-class-cases.js";
 import { TAP_CASES } from "./tap-cases.js";
 import { TORQUE_CASES } from "./torque-cases.js";
 import { VOLTAGE_DROP_CASES } from "./voltage-drop-cases.js";
@@ -39,6 +40,7 @@ export const WORKED_CASES: { readonly [Name in CalculationName]: readonly Worked
   "pull-box": PULL_BOX_CASES,
   "raceway-fill": RACEWAY_FILL_CASES,
   "short-circuit": SHORT_CIRCUIT_CASES,
+  "strand-class": STRAND_CLASS_CASES,
   tap: TAP_CASES,
   torque: TORQUE_CASES,
   "voltage-drop": VOLTAGE_DROP_CASES,

@@ -185,6 +185,36 @@ export function multiTapBlocks(): CatalogueItem[] {
   );
 }
 
+const DISTRIBUTION: readonly (readonly [
+  from: string,
+  to: string,
+  drive: DriveWord,
+  torqueLbfIn: number | null,
+  taps: number,
+])[] = [
+  ["2 AWG", "250 kcmil", "5/16", 275, 4],
+  ["1/0 AWG", "500 kcmil", "3/8", 375, 6],
+  ["4 AWG", "3/0 AWG", "1/4", 200, 3],
+];
+
+/** Blocks that are fixed in a wireway or a box: one port for the line, several for what leaves it. */
+export function distributionBlocks(): CatalogueItem[] {
+  const number = numbering("DIST", 101);
+  return DISTRIBUTION.map(([from, to, drive, torque, taps]) =>
+    inventedPart(number, {
+      description: `insulated distribution block, line ${sizes(from, to)}, ${String(taps)} taps, AL9CU`,
+      family: "power-distribution-block",
+      ...splice("AL9CU", DRY, 600),
+      functions: ["splice", "tap"],
+      lineSide: "marked",
+      screws: [screw("line", drive, torque), screw("load", "slot", 35)],
+      openings: [barrels("line", 1, from, to, 1.25, "line"), barrels("load", taps, "14 AWG", "4 AWG", 0.75, "load")],
+      packQuantity: 1,
+      ...cost(to, 2400 + 300 * taps, 4 * taps, 0.3 + 0.1 * taps),
+    }),
+  );
+}
+
 type SealedRow = readonly [
   family: "sealed-splice" | "sealed-multi-tap" | "direct-burial-splice",
   ports: number,

@@ -190,7 +190,7 @@ describe("facts that are missing and questions that are refused", () => {
     expect(ask({ conductor: wire("6 AWG") }).missing[0]?.path).toBe("question/deviceA");
   });
   test.each([
-    ["motor", "430.52"],
+    ["motor", "430.52(C)(1)"],
     ["air-conditioner", "240.4(G)"],
     ["tap", "240.4(E)"],
   ] as const)("%s is refused with %s", (serves, locator) => {

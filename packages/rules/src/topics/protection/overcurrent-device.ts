@@ -122,7 +122,7 @@ function followsAnotherRule(
     case "motor":
       return sheet.refuse(
         "NOT_COVERED",
-        "The short-circuit device of a motor goes by Table 430.52, which is not held here, not by the conductor's ampacity.",
+        "The short-circuit device of a motor goes by the motor (430.52), not by the conductor's ampacity: ask for it as a motor circuit.",
         clauses.motorShortCircuitDevice,
       );
     case "air-conditioner":

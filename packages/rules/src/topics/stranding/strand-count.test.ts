@@ -89,6 +89,35 @@ describe("strand class by the number of strands", () => {
     expect(found("4/0 AWG", 19, { metal: "aluminum" })).toBe("class-B");
     expect(found("4/0 AWG", 37, { metal: "aluminum" })).toBe("refused");
   });
+  // hand: a wire of n AWG is 0.005 x 92 ^ ((36 - n) / 39) in thick (ASTM B258); G and H are ropes of 7 or 19 wires
+  test("the wires and the ropes of the tables that nobody else has entered follow from the gauge and from their make-up", () => {
+    const { bunchedStrands, fineStrands } = nfpa70Edition2023.tables;
+    const gauges: Readonly<Record<string, number>> = {
+      "class-I": 24,
+      "class-J": 28,
+      "class-K": 30,
+      "class-L": 32,
+      "class-M": 34,
+    };
+    for (const row of bunchedStrands.rows) {
+      const cell = row.cells["wireAreaCmil"];
+      const mils = 5 * 92 ** ((36 - (gauges[row.label] ?? Number.NaN)) / 39);
+      expect(
+        cell !== undefined && "value" in cell && Math.abs(Number(cell.value) - mils ** 2) / mils ** 2,
+      ).toBeLessThan(0.002);
+    }
+    const printed = (column: string) =>
+      fineStrands.rows
+        .map(({ cells }) => cells[column])
+        .map((cell) => (cell !== undefined && "value" in cell ? cell.value : ""));
+    expect(printed("classD")).toEqual([37, 37, 61, 91, 127]);
+    expect(printed("classG")).toEqual(["", 7 * 7, 19 * 7, 37 * 7, 61 * 7]);
+    expect(printed("classH")).toEqual(["", 19 * 7, 37 * 7, 61 * 7, 37 * 19]);
+  });
+  // published: Table 10, 7 strands at 22 AWG
+  test("below 18 AWG the count alone tells", () => {
+    expect(found("22 AWG", 7)).toBe("class-B");
+  });
   test("no class, and no metric size", () => {
     expect(ask("2/0 AWG", 50).refusal?.code).toBe("NO_SOLUTION");
     expect(ask("35 mm2", 7).refusal?.code).toBe("OUTSIDE_TABLE");

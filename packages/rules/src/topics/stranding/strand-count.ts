@@ -95,7 +95,7 @@ function candidatesOf(
       ]
     : [counted(sheet, stranding, "aluminumB", "class-B", "concentric", facts)];
   const counts = found.filter((candidate) => candidate !== undefined);
-  // Bunched conductors are copper. A size whose area is not printed has none of them here.
+  // Bunched conductors are copper.
   if (!copper) return counts;
   const bunched = bunchedClass(sheet, facts, edition);
   if (bunched !== undefined && isClosed(bunched)) return bunched;
@@ -126,6 +126,10 @@ function bunchedClass(
   edition: Edition,
 ): Candidate | CalculationFinding | undefined {
   const table = edition.tables.bunchedStrands;
+  // The areas of fixture wire below 18 AWG are not printed, so no wire of a bunch can be told there.
+  const text = String(size.value);
+  if (text.endsWith("AWG") && isRefused(cellAt(edition.tables.conductorPropertiesStranded, text, "areaCmil")))
+    return undefined;
   const area = conductorAreaCmil(sheet, size, edition);
   if (isClosed(area)) return area;
   const wire = sheet.divide("area of one strand", area, strands, "cmil", table.cite);
@@ -188,7 +192,8 @@ function choose(
   return finish(
     sheet,
     {
-      ...only,
+      class: only.class,
+      lay: only.lay,
       step: sheet.conclude("class of that lay", only.class, [only.step, lay], "the lay tells the classes apart"),
     },
     question,
