@@ -6,6 +6,7 @@
 import { demoCatalogue, larkfenExpected, larkfenJob } from "@landfast/data";
 import { type CatalogueItem, checkJoint, type Joint } from "@landfast/rules";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { type Model as OtherModel, solve } from "yalps";
 import { openService, type Service } from "../contract/open-service.js";
 import { expectEveryAccept, expectEveryJoint, withoutOffer } from "../stock/accepts.js";
 import { type CountedPart, costByCount } from "../stock/cost-by-count.js";
@@ -114,6 +115,31 @@ function curveByTrying(classes: readonly Class[]): (bigint | null)[] {
   );
 }
 
+/** Fewest part numbers by another solver than the service's, on the question as it stands: nothing is reduced. */
+function fewestByOtherSolver(classes: readonly Class[]): number {
+  const offered = catalogue.filter((item) => classes.some(({ makers }) => makers.includes(item)));
+  const model: OtherModel = {
+    direction: "minimize",
+    objective: "count",
+    constraints: Object.fromEntries(classes.map((_, place) => [`class ${String(place)}`, { min: 1 }])),
+    variables: Object.fromEntries(
+      offered.map((item) => [
+        item.partNumber,
+        {
+          count: 1,
+          ...Object.fromEntries(
+            classes.flatMap(({ makers }, place) => (makers.includes(item) ? [[`class ${String(place)}`, 1]] : [])),
+          ),
+        },
+      ]),
+    ),
+    binaries: true,
+  };
+  const { status, result } = solve(model, { maxIterations: Number.POSITIVE_INFINITY, tolerance: 0 });
+  expect(status).toBe("optimal");
+  return Math.round(result);
+}
+
 function centsOf({ partNumber, price }: CatalogueItem): bigint {
   const [whole = "", fraction = ""] = price?.amount.split(".") ?? [];
   if (price?.currency !== "USD" || fraction.length !== 2) throw new Error(`${partNumber} has no price in cents`);
@@ -201,6 +227,7 @@ describe("the stock of Larkfen Works", () => {
     const least = byTrying.at(-1);
     expect(curve.complete).toBe(true);
     expect(curve.points[0]?.partNumbers).toBe(fewest);
+    expect(fewestByOtherSolver(classes)).toBe(fewest);
     expect(curve.points.every(({ proof }) => proof.proven)).toBe(true);
     for (const { partNumbers, cost, aboveCheapest, parts } of curve.points) {
       expect(cents(cost), `${String(partNumbers)} part numbers`).toBe(byTrying[partNumbers]);
