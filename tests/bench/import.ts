@@ -25,11 +25,17 @@ export async function benchImport(): Promise<void> {
   const child = spawn(
     process.execPath,
     ["--import", "tsx", fileURLToPath(new URL("import-server.ts", import.meta.url)), join(folder, "bench.sqlite")],
-    { stdio: ["ignore", "pipe", "inherit"] },
+    { stdio: ["pipe", "pipe", "inherit"] },
   );
   const agent = new Agent({ keepAlive: true });
   try {
-    const [port] = (await once(createInterface({ input: child.stdout }), "line")) as [string];
+    const lines = createInterface({ input: child.stdout });
+    const [port] = (await once(lines, "line")) as [string];
+    const longestTurn = async (): Promise<string> => {
+      const line = once(lines, "line") as Promise<[string]>;
+      child.stdin.write("\n");
+      return (await line)[0];
+    };
     const ask = asker(Number(port), agent);
     const check = JSON.stringify(checkQuestion("LKF-024"));
     const probe = (): Promise<Answer> => ask("POST", "/v1/checks/compatibility", "application/json", check);
@@ -46,16 +52,21 @@ export async function benchImport(): Promise<void> {
     console.log(
       `A messy file of ${ROWS.toLocaleString("en")} rows, ${(bytes.length / 1e6).toFixed(1)} MB, taken in while a check is asked every ${String(PROBE_EVERY_MS)} ms`,
     );
+    await longestTurn();
     const idle = await probing(probe, () => new Promise((resolve) => setTimeout(resolve, 2000)));
     console.log(`  nothing taken in: ${shownTimes(idle.times)}`);
+    console.log(`    longest turn of the answering thread ${await longestTurn()} ms of its own processor time`);
     for (let round = 1; round <= ROUNDS; round += 1) {
       const taken = await probing(probe, async () => {
         const { status, body } = await ask("POST", `${path}&partial=true&confirm=${digest}`, "text/csv", bytes);
         if (status !== 201) throw new Error(`the file was refused: ${body.slice(0, 300)}`);
       });
       console.log(`  taken in within ${taken.ms.toFixed(0)} ms: ${shownTimes(taken.times)}`);
+      console.log(`    longest turn of the answering thread ${await longestTurn()} ms of its own processor time`);
     }
-    console.log("  aim: p99 under 50 ms in every line");
+    console.log(
+      "  aim: p99 under 50 ms, on a machine with nothing else to do; the turn does not depend on what else it does",
+    );
   } finally {
     agent.destroy();
     child.kill("SIGKILL");

@@ -9,7 +9,7 @@ import type { FileKind } from "./write-file.js";
 /** Memory that reading a file may take before the thread is ended, in megabytes. */
 const MEMORY_MAX_MB = 1024;
 /** Connectors that one message carries: short enough to be taken over without a pause. */
-const PIECE = 200;
+const PIECE = 50;
 
 /** What of a report the service itself looks at; the whole of it is JSON text. */
 export interface ImportOutcome {

@@ -1,4 +1,5 @@
 /** The thread in which files are read and written: it shares nothing with the one that answers requests. */
+import { constants, setPriority } from "node:os";
 import { parentPort } from "node:worker_threads";
 import type { EntryRecord } from "../repositories/own-catalogue-repository.js";
 import type { CatalogueEntry } from "../schemas/catalogue-entry.js";
@@ -7,6 +8,9 @@ import { entryCheck } from "./check-entry.js";
 import type { ThreadReply, ThreadTask } from "./import-desk.js";
 import { readFile } from "./read-file.js";
 import { CatalogueFile } from "./write-file.js";
+
+// Reading gives way to answering. On Linux this is the priority of the calling thread, elsewhere of the whole process.
+if (process.platform === "linux") setPriority(constants.priority.PRIORITY_LOW);
 
 const check = entryCheck();
 const read = new Map<number, readonly CatalogueEntry[]>();

@@ -18,7 +18,7 @@ import { versionFaults } from "./catalogue-consistency.js";
 import { type ConnectorFilter, passes, whyOutOfForce } from "./connector-filter.js";
 
 /** Connectors written or read in one go, so that other requests are not kept waiting. */
-const PIECE = 200;
+const PIECE = 100;
 /** Connectors kept in memory, of however many versions; the version asked last stays in any case. */
 const KEPT_MAX = 60_000;
 
