@@ -550,6 +550,23 @@ describe("the parts of a stored job", () => {
       expect(answer.gaps).toEqual([]);
     });
 
+    it("buys nothing for a connector that is used again", async () => {
+      const joints = job.joints
+        .filter(({ mark }) => mark === "LKF-035" || mark === "LKF-036")
+        .map((joint) => ({ ...joint, connector: { partNumber: "LF-SPLICE-0105" }, partState: "reused", rework: true }));
+      const posted = await app.inject({ method: "POST", url: "/v1/jobs", payload: { ...job, joints } });
+      const { schedule } = posted.json<{ schedule: { rows: { mark: string; verdict: string }[] } }>();
+      const accepted = schedule.rows.filter(({ verdict }) => verdict.startsWith("accept")).map(({ mark }) => mark);
+      expect(accepted).toEqual(["LKF-036"]);
+      const at = String(posted.headers["location"]);
+      const { list: answer, notListed } = await ask<List>("parts-list", {}, at);
+      expect(answer.lines).toEqual([]);
+      expect(notListed.noPartNeeded).toMatchObject([
+        { mark: "LKF-036", because: "LF-SPLICE-0105 is used again: nothing is bought" },
+      ]);
+      expect((await ask<{ asNamed: unknown }>("stock-plan", leastCost, at)).asNamed).toBeNull();
+    });
+
     it("asks for a cover where the joint has to be covered", async () => {
       const { list: answer } = await list({ marks: ["LKF-057", "LKF-058"] });
       const covers = answer.gaps.filter(({ sentence }) => sentence.includes("cover") || sentence.includes("COVER"));

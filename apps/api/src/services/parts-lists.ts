@@ -130,9 +130,10 @@ interface ChosenPart {
 async function jobPartsList(asked: StockQuestion, request: PartsListRequest, solver: Solver): Promise<JobPartsList> {
   const { connectors = { from: "schedule" }, accessories = [] } = request;
   const notAccepted: NoPartNeeded[] = [];
+  const usedAgain: NoPartNeeded[] = [];
   const { chosen, proof } =
     connectors.from === "schedule"
-      ? { chosen: chosenBySchedule(asked, notAccepted), proof: null }
+      ? { chosen: chosenBySchedule(asked, notAccepted, usedAgain), proof: null }
       : await chosenByPlan(asked, connectors.objective, request, solver, notAccepted);
   const ends = endsOf(asked, request);
   const uses: JointUse[] = [];
@@ -191,7 +192,7 @@ async function jobPartsList(asked: StockQuestion, request: PartsListRequest, sol
     proof,
     list,
     notListed: {
-      noPartNeeded: asked.stock.noPartNeeded,
+      noPartNeeded: [...asked.stock.noPartNeeded, ...usedAgain].sort((a, b) => byText(a.mark, b.mark)),
       notAccepted: notAccepted.sort((a, b) => byText(a.mark, b.mark)),
       withoutPart: asked.stock.withoutPart,
     },
@@ -202,9 +203,14 @@ async function jobPartsList(asked: StockQuestion, request: PartsListRequest, sol
   };
 }
 
-/** The schedule's connectors, of which only those that the rules accept are bought. */
-function chosenBySchedule({ schedule, stock }: StockQuestion, notAccepted: NoPartNeeded[]): Map<string, ChosenPart> {
+/** The schedule's connectors, of which only those that the rules accept are bought, and none that is used again. */
+function chosenBySchedule(
+  { job, schedule, stock }: StockQuestion,
+  notAccepted: NoPartNeeded[],
+  usedAgain: NoPartNeeded[],
+): Map<string, ChosenPart> {
   const rows = new Map(schedule.rows.map((row): [string, ScheduleRow] => [row.mark, row]));
+  const reused = new Set(job.joints.flatMap(({ mark, partState }) => (partState === "reused" ? [mark] : [])));
   const chosen = new Map<string, ChosenPart>();
   for (const { marks, makers } of stock.classes) {
     const allowed = new Set(makers.map(({ item }) => item.partNumber));
@@ -212,9 +218,11 @@ function chosenBySchedule({ schedule, stock }: StockQuestion, notAccepted: NoPar
       const row = rows.get(mark);
       const partNumber = row?.connector?.origin === "catalogue" ? row.connector.partNumber : null;
       const isAccepted = row?.verdict === "accept" || row?.verdict === "accept-with-conditions";
-      if (isAccepted && partNumber !== null && allowed.has(partNumber))
-        chosen.set(mark, { partNumber, by: "schedule" });
-      else notAccepted.push({ mark, joints, because: row?.deciding.sentence ?? "the schedule has no row for it" });
+      if (!isAccepted || partNumber === null || !allowed.has(partNumber))
+        notAccepted.push({ mark, joints, because: row?.deciding.sentence ?? "the schedule has no row for it" });
+      else if (reused.has(mark))
+        usedAgain.push({ mark, joints, because: `${partNumber} is used again: nothing is bought` });
+      else chosen.set(mark, { partNumber, by: "schedule" });
     }
   }
   return chosen;

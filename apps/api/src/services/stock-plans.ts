@@ -284,10 +284,12 @@ function notPlannedIn({ stock }: StockQuestion, unservable: StockPlan["unservabl
   };
 }
 
-function namedIn({ schedule, stock, catalogue, supply }: StockQuestion): AsNamed | null {
+/** What is named and bought: a part that is used again is there already. */
+function namedIn({ job, schedule, stock, catalogue, supply }: StockQuestion): AsNamed | null {
+  const reused = new Set(job.joints.flatMap(({ mark, partState }) => (partState === "reused" ? [mark] : [])));
   const meant = new Set([
     ...stock.classes.flatMap(({ marks }) => marks.map(({ mark }) => mark)),
     ...stock.withoutPart.flatMap(({ marks }) => marks.map(({ mark }) => mark)),
   ]);
-  return asNamed(schedule, (mark) => meant.has(mark), catalogue, supply);
+  return asNamed(schedule, (mark) => meant.has(mark) && !reused.has(mark), catalogue, supply);
 }
