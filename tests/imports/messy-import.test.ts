@@ -121,13 +121,10 @@ async function connectorsOf(app: Service, catalogue: string): Promise<readonly H
   let cursor: string | null = null;
   do {
     const after = cursor === null ? "" : `&cursor=${cursor}`;
-    const answer: { json<T>(): T } = await app.inject(
+    const { body }: { readonly body: string } = await app.inject(
       `/v1/catalogues/${catalogue}/versions/1/connectors?limit=200${after}`,
     );
-    const page: { connectors: Held[]; next: string | null } = answer.json<{
-      connectors: Held[];
-      next: string | null;
-    }>();
+    const page = JSON.parse(body) as { connectors: Held[]; next: string | null };
     held.push(...page.connectors);
     cursor = page.next;
   } while (cursor !== null);

@@ -14,7 +14,12 @@ export function entryCheck(): CheckEntry {
   return {
     faults(entry: CatalogueEntry): readonly Fault[] {
       const refusal = refusalOf(entry, 0);
-      return refusal === null ? entryFaults(entry, "") : explainRefusal(refusal, "");
+      if (refusal === null) return entryFaults(entry, "");
+      // Whoever keeps a price list reads this: what a pattern is need not be known.
+      return explainRefusal(refusal, "").map((fault) => ({
+        ...fault,
+        detail: fault.detail.replace(/must match pattern .*$/s, "holds a sign that is not accepted here"),
+      }));
     },
     remarks({ metalMarking }) {
       if (metalMarking === undefined || isKnownMarking(metalMarking)) return [];
