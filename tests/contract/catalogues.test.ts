@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import { strToU8, zipSync } from "fflate";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { importing, type PartCells, partsFile } from "./import-file.js";
 import { openService, type Service } from "./open-service.js";
 import { ownCatalogue, workshopPart } from "./own-catalogue.js";
 import { workshopJob, workshopJoint } from "./workshop-job.js";
+
+// The thread that reads files starts with the first of them.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -131,6 +134,21 @@ describe("a catalogue of one's own", () => {
       "/items/0/supersededBy",
     ],
     ["a part that follows itself", [workshopPart({ supersededBy: "LKW-1" })], "/items/0/supersededBy"],
+    ["a description of blanks", [workshopPart({ description: "  " })], "/items/0/description"],
+    ["a tool of blanks", [workshopPart({ tooling: { tool: " " } })], "/items/0/tooling/tool"],
+    [
+      "openings that no cell can hold",
+      [
+        workshopPart({
+          openings: Array.from({ length: 60 }, (_, index) => ({
+            id: `opening ${String(index)}`,
+            count: 1,
+            ranges: Array.from({ length: 20 }, () => ({ from: "6 AWG", to: "4 AWG", strandings: "unmarked" })),
+          })),
+        }),
+      ],
+      "/items/0/openings",
+    ],
     ["days upside down", [workshopPart({ validFrom: "2026-02-01", validTo: "2026-01-31" })], "/items/0/validTo"],
   ])("takes no version with %s", async (_, items, pointer) => {
     const id = await ownCatalogue(app, []);

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import type { CatalogueEntry } from "../schemas/catalogue-entry.js";
 import type { Cell, FileForm, FileRow, FileTable } from "./cell.js";
 import { UnreadableFile } from "./cell.js";
-import { COLUMNS, type ColumnUnit, columnOf, FIELDS, type Field } from "./column.js";
+import { type ColumnUnit, columnOf, FIELDS, type Field } from "./column.js";
 import { type CheckEntry, fieldOfPointer } from "./entry-place.js";
 import type { ImportMapping } from "./import-mapping.js";
 import { readCsv } from "./read-csv.js";
@@ -324,6 +324,3 @@ function remarkSuccessors(candidates: readonly Candidate[]): void {
       reader.remark("supersededBy", successor, "the successor is not among the connectors that would be stored");
   }
 }
-
-/** Our own column names, as the header of an exported file. */
-export const OWN_HEADER: readonly string[] = Object.values(COLUMNS).map(({ header }) => header);

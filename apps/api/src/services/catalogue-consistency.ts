@@ -1,3 +1,4 @@
+import { CELL_MAX } from "../imports/cell.js";
 import { FAULTS_SHOWN, type Fault, pointerTo } from "../problems/problem.js";
 import type { CatalogueEntry } from "../schemas/catalogue-entry.js";
 import { connectorFaults } from "./joint-consistency.js";
@@ -9,7 +10,28 @@ import { connectorFaults } from "./joint-consistency.js";
 export function entryFaults(entry: CatalogueEntry, pointer: string): readonly Fault[] {
   const faults: Fault[] = [];
   connectorFaults(entry, pointer, faults);
-  const { partNumber, validFrom, validTo, supersededBy } = entry;
+  const { partNumber, validFrom, validTo, supersededBy, bodyMetal, plating, tooling } = entry;
+  // A cell of blanks is an empty cell, and a cell has an end: what a file cannot hold could not be exported.
+  for (const [place, text] of [
+    ["description", entry.description],
+    ["bodyMetal", bodyMetal],
+    ["plating", plating],
+    ["tooling/tool", tooling?.tool],
+    ["tooling/die", tooling?.die],
+  ] as const)
+    if (text?.trim() === "")
+      faults.push({
+        pointer: `${pointer}/${place}`,
+        detail: "the text is nothing but blanks",
+        accepted: "text, or no field at all where nothing is known",
+      });
+  for (const place of ["openings", "screws"] as const)
+    if (JSON.stringify(entry[place]).length > CELL_MAX)
+      faults.push({
+        pointer: pointerTo(pointer, place),
+        detail: `the ${place} are longer than a cell of a workbook holds`,
+        accepted: `at most ${CELL_MAX} characters as JSON`,
+      });
   if (validFrom !== undefined && validTo !== undefined && validTo < validFrom)
     faults.push({
       pointer: pointerTo(pointer, "validTo"),
