@@ -47,7 +47,7 @@ const REFUSED: readonly Refusal[] = [
     status: 400,
     code: "INVALID_REQUEST",
     pointer: "/note",
-    accepted: "name, basis, joints",
+    accepted: "name, basis, catalogue, joints",
   },
   {
     what: "a misspelt field",
@@ -63,7 +63,7 @@ const REFUSED: readonly Refusal[] = [
     status: 400,
     code: "INVALID_REQUEST",
     pointer: "/__proto__",
-    accepted: "name, basis, joints",
+    accepted: "name, basis, catalogue, joints",
   },
   {
     what: "a missing field",
