@@ -1,6 +1,7 @@
 /** The benchmarks, one after another: npm run bench, or npm run bench -- name, one or more of those below. */
 import { cpus } from "node:os";
 import { benchHttpCheck } from "./http-check.js";
+import { benchImport } from "./import.js";
 import { benchLargeJob } from "./large-job.js";
 import { benchRuleCost } from "./rule-cost.js";
 import { benchRulesEngine } from "./rules-engine.js";
@@ -10,6 +11,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<void> | void>> = {
   rules: benchRuleCost,
   job: benchLargeJob,
   check: benchHttpCheck,
+  import: benchImport,
 };
 
 const wanted = process.argv.slice(2);
