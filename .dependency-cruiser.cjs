@@ -164,7 +164,7 @@ module.exports = {
       severity: "error",
       comment: "What is shipped stands without tests and without the data workspace: generate code from data instead.",
       // The process that starts the service, and the demonstration, offer the invented catalogue and job.
-      from: { path: "^(packages|apps)/", pathNot: `${api}/(server|demo|explain)\\.ts$` },
+      from: { path: "^(packages|apps)/", pathNot: `${api}/(server|demo|explain(-question)?)\\.ts$` },
       to: { path: "^(tests|data)/" },
     },
     {
@@ -197,7 +197,7 @@ module.exports = {
       comment: "Nobody imports this and it imports nobody: use it or delete it.",
       from: {
         orphan: true,
-        pathNot: [test, "\\.config\\.ts$", "\\.d\\.ts$", doors, `${api}/(server|demo|explain)\\.ts$`, "/main\\.ts$"],
+        pathNot: [test, "\\.config\\.ts$", "\\.d\\.ts$", doors, `${api}/(server|demo|explain(-question)?)\\.ts$`, "/main\\.ts$"],
       },
       to: {},
     },
