@@ -21,7 +21,8 @@ export interface CalculationCase {
 /** Questions of a calculation, of the worked cases and of the walks through its derivations. */
 export function questionsOf<Name extends CalculationName>(name: Name): readonly CalculationQuestions[Name][] {
   const worked: readonly { readonly asked: CalculationQuestions[Name] }[] = WORKED_CASES[name];
-  const all = [...worked.map(({ asked }) => asked), ...CALCULATION_QUESTIONS[name]];
+  const walked: readonly CalculationQuestions[Name][] = CALCULATION_QUESTIONS[name];
+  const all = [...worked.map(({ asked }) => asked), ...walked];
   const distinct = new Map(all.map((question) => [JSON.stringify(question), question] as const));
   return [...distinct.values()];
 }

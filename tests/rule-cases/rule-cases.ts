@@ -3,6 +3,7 @@ import { type CheckFinding, type JointFinding, RULES } from "@landfast/rules";
 import { libraryFinding } from "../oracle/compare.js";
 import { generate } from "../oracle/generate.js";
 import { ruleLines, wayOf } from "./finding-lines.js";
+import { MORE_JOINTS, moreJoint } from "./more-joints.js";
 
 /** Of the endless row of joints, these are looked at. */
 const LOOKED_AT = 6000;
@@ -46,12 +47,22 @@ export function ruleCasesAt(rule: string, joints: readonly number[]): readonly R
   });
 }
 
-export function ruleText(cases: readonly RuleCase[]): string {
-  return cases
-    .map(({ joint, finding }) =>
-      [`Joint ${joint}, ${generate(joint).basis.edition}`, ...ruleLines(finding), ""].join("\n"),
-    )
-    .join("\n");
+/** What a rule says of the joints with a changed fact; nothing where it has nothing to say, with the reason. */
+export function changedCasesOf(rule: string): readonly { readonly name: string; readonly finding: CheckFinding }[] {
+  return MORE_JOINTS.filter((one) => one.rule === rule).map((one) => {
+    const { findings } = libraryFinding(moreJoint(one));
+    const finding = findings.find((each) => each.rule === rule);
+    if (finding === undefined) throw new Error(`${rule} has nothing to say where ${one.name}`);
+    return { name: `${one.name}, else as joint ${one.from}`, finding };
+  });
+}
+
+export function ruleText(rule: string, cases: readonly RuleCase[]): string {
+  const titled = [
+    ...cases.map(({ joint, finding }) => [`Joint ${joint}, ${generate(joint).basis.edition}`, finding] as const),
+    ...changedCasesOf(rule).map(({ name, finding }) => [`Where ${name}`, finding] as const),
+  ];
+  return titled.map(([title, finding]) => [title, ...ruleLines(finding), ""].join("\n")).join("\n");
 }
 
 /** The joints that a text was made of. */
