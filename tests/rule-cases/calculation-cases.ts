@@ -1,5 +1,6 @@
 /** The cases of the calculations: one question for each way through each, in every edition where it goes another way. */
 import {
+  CALCULATIONS,
   type CalculationFinding,
   type CalculationName,
   type CalculationQuestions,
@@ -8,7 +9,7 @@ import {
 } from "@landfast/rules";
 import { CALCULATION_QUESTIONS } from "../findings/calculation-questions.js";
 import { WORKED_CASES } from "../worked-cases/all-cases.js";
-import { calculationLines, wayOf } from "./finding-lines.js";
+import { calculationLines, descriptionLines, wayOf } from "./finding-lines.js";
 
 /** Lines shown of one calculation: those that try one size after another take a hundred for each case. */
 const SHOWN_LINES = 700;
@@ -43,10 +44,14 @@ export function calculationCases(name: CalculationName): readonly CalculationCas
   });
 }
 
-export function calculationText(cases: readonly CalculationCase[]): string {
-  return cases
-    .map(({ question, finding }) =>
-      [`${JSON.stringify(question)}, ${finding.basis.edition}`, ...calculationLines(finding), ""].join("\n"),
-    )
-    .join("\n");
+export function calculationText(name: CalculationName, cases: readonly CalculationCase[]): string {
+  const head = descriptionLines(CALCULATIONS[name]).join("\n");
+  return (
+    head +
+    cases
+      .map(({ question, finding }) =>
+        [`${JSON.stringify(question)}, ${finding.basis.edition}`, ...calculationLines(finding), ""].join("\n"),
+      )
+      .join("\n")
+  );
 }

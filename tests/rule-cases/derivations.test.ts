@@ -35,7 +35,7 @@ describe("calculations", () => {
     "%s",
     async (name) => {
       const cases = calculationCases(name);
-      await expect(calculationText(cases)).toMatchFileSnapshot(fileOf("calculations", name));
+      await expect(calculationText(name, cases)).toMatchFileSnapshot(fileOf("calculations", name));
       expect(cases.length).toBeGreaterThan(0);
     },
   );

@@ -1,6 +1,23 @@
 /** A finding as lines that leave nothing out: what the plain text shows, and what each step rests on. */
 import type { CalculationFinding, CheckFinding, Citation, Duty, MissingFact, Step, StepValue } from "@landfast/rules";
 
+/** What a rule or calculation says of itself. */
+export function descriptionLines(of: {
+  readonly title: string;
+  readonly clauses: readonly string[];
+  readonly needs: readonly string[];
+  readonly cannotSee: string;
+}): readonly string[] {
+  return [
+    of.title,
+    `  clauses: ${of.clauses.join(", ")}`,
+    ...of.needs.map((path) => `  needs ${path}`),
+    `  cannot see ${of.cannotSee}`,
+    "",
+    "",
+  ];
+}
+
 export function ruleLines(finding: CheckFinding): readonly string[] {
   return [
     `${finding.outcome.toUpperCase()}: ${finding.sentence}`,

@@ -2,7 +2,7 @@
 import { type CheckFinding, type JointFinding, RULES } from "@landfast/rules";
 import { libraryFinding } from "../oracle/compare.js";
 import { generate } from "../oracle/generate.js";
-import { ruleLines, wayOf } from "./finding-lines.js";
+import { descriptionLines, ruleLines, wayOf } from "./finding-lines.js";
 import { MORE_JOINTS, moreJoint } from "./more-joints.js";
 
 /** Of the endless row of joints, these are looked at. */
@@ -62,7 +62,10 @@ export function ruleText(rule: string, cases: readonly RuleCase[]): string {
     ...cases.map(({ joint, finding }) => [`Joint ${joint}, ${generate(joint).basis.edition}`, finding] as const),
     ...changedCasesOf(rule).map(({ name, finding }) => [`Where ${name}`, finding] as const),
   ];
-  return titled.map(([title, finding]) => [title, ...ruleLines(finding), ""].join("\n")).join("\n");
+  const described = RULES.find(({ id }) => id === rule);
+  if (described === undefined) throw new Error(`no rule ${rule}`);
+  const head = descriptionLines(described).join("\n");
+  return head + titled.map(([title, finding]) => [title, ...ruleLines(finding), ""].join("\n")).join("\n");
 }
 
 /** The joints that a text was made of. */
