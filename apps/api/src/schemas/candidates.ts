@@ -6,6 +6,7 @@ import { ConnectorOrigin, MissingFact, orNull, Verdict } from "./finding.js";
 import { exampleJoint } from "./job.js";
 import { Equipment, Joint } from "./joint.js";
 import { CatalogueChoice } from "./own-catalogue.js";
+import { projectRules } from "./project-rule.js";
 import { ref } from "./ref.js";
 import { strict } from "./strict.js";
 import { label } from "./text.js";
@@ -43,6 +44,7 @@ const asked = {
   catalogue: Type.Optional(ref(CatalogueChoice)),
   joint: ref(Joint),
   context: Type.Optional(ref(RankingContext)),
+  projectRules,
 };
 const { connector: _connector, ...openJoint } = exampleJoint;
 const examples = [{ basis: { ruleSet: "nfpa70", edition: "2023" }, joint: openJoint }];

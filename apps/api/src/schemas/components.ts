@@ -16,6 +16,7 @@ import { OWN_CATALOGUE_SCHEMAS } from "./own-catalogue.js";
 import { PARTS_LIST_SCHEMAS } from "./parts-list.js";
 import { PRICE_LIST_SCHEMAS } from "./price-list.js";
 import { PROBLEM_SCHEMAS } from "./problem.js";
+import { PROJECT_RULE_SCHEMAS } from "./project-rule.js";
 import { Area, Length, Temperature, Torque } from "./quantity.js";
 import { REGISTER_SCHEMAS } from "./register.js";
 import { SCHEDULE_SCHEMAS } from "./schedule.js";
@@ -36,6 +37,7 @@ export const COMPONENTS: readonly TSchema[] = [
   ...OWN_CATALOGUE_SCHEMAS,
   ...CATALOGUE_IMPORT_SCHEMAS,
   ...JOINT_SCHEMAS,
+  ...PROJECT_RULE_SCHEMAS,
   ...JOB_SCHEMAS,
   ...FINDING_SCHEMAS,
   ...CANDIDATE_SCHEMAS,

@@ -2,6 +2,7 @@ import { Type } from "@sinclair/typebox";
 import { Basis } from "./basis.js";
 import { Joint } from "./joint.js";
 import { CatalogueChoice } from "./own-catalogue.js";
+import { projectRules } from "./project-rule.js";
 import { ref } from "./ref.js";
 import { strict } from "./strict.js";
 import { text } from "./text.js";
@@ -61,6 +62,7 @@ export const Job = strict(
       maxItems: JOINTS_MAX,
       description: `the joints: a list of 1 to ${JOINTS_MAX}`,
     }),
+    projectRules,
   },
   {
     $id: "Job",
@@ -70,7 +72,7 @@ export const Job = strict(
 
 /** One joint with the connector it names, or with the terminal of its equipment. */
 export const CompatibilityQuestion = strict(
-  { basis: ref(Basis), joint: ref(Joint) },
+  { basis: ref(Basis), joint: ref(Joint), projectRules },
   { $id: "CompatibilityQuestion", examples: [{ basis: exampleBasis, joint: exampleJoint }] },
 );
 

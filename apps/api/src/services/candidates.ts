@@ -5,6 +5,7 @@ import {
   type Equipment,
   type Joint,
   type JointCandidates,
+  type ProjectRule,
   type RankingContext,
   type Remedies,
   remediesFor,
@@ -13,6 +14,7 @@ import { type Fault, Problem, pointerTo } from "../problems/problem.js";
 import type { Catalogue } from "./catalogue.js";
 import type { JobService, PostedJob } from "./jobs.js";
 import { basisFaults, jointFaults } from "./joint-consistency.js";
+import { projectRuleFaults } from "./project-rule-consistency.js";
 import { unknownPart } from "./unknown-part.js";
 
 /** One joint, and what is known of the job around it. */
@@ -20,6 +22,7 @@ export interface CandidatesQuestion extends Pick<PostedJob, "catalogue"> {
   readonly basis: Basis;
   readonly joint: Joint;
   readonly context?: RankingContext;
+  readonly projectRules?: readonly ProjectRule[];
 }
 
 export interface RemediesQuestion extends CandidatesQuestion {
@@ -48,7 +51,7 @@ export interface CandidateServiceParts {
 export function candidateService({ jobs, catalogueFor }: CandidateServiceParts): CandidateService {
   return {
     async forJoint(question) {
-      const { basis, joint, context } = question;
+      const { basis, joint, context, projectRules } = question;
       const catalogue = await catalogueFor(question);
       refuseFaults(question, [], catalogue);
       return candidatesFor({
@@ -56,10 +59,11 @@ export function candidateService({ jobs, catalogueFor }: CandidateServiceParts):
         basis: joint.basis ?? basis,
         catalogue: catalogue.items,
         ...(context === undefined ? {} : { context }),
+        ...(projectRules === undefined ? {} : { projectRules }),
       });
     },
     async remedies(question) {
-      const { basis, joint, context, equipmentInstead = [] } = question;
+      const { basis, joint, context, projectRules, equipmentInstead = [] } = question;
       const catalogue = await catalogueFor(question);
       refuseFaults(question, equipmentInstead, catalogue);
       return remediesFor({
@@ -68,6 +72,7 @@ export function candidateService({ jobs, catalogueFor }: CandidateServiceParts):
         catalogue: catalogue.items,
         equipmentInstead,
         ...(context === undefined ? {} : { context }),
+        ...(projectRules === undefined ? {} : { projectRules }),
       });
     },
     async forStoredJoint(id, mark) {
@@ -81,17 +86,28 @@ export function candidateService({ jobs, catalogueFor }: CandidateServiceParts):
         job.catalogue === undefined || on === undefined ? job : { catalogue: { ...job.catalogue, on } },
       );
       const inJob = totals.filter(({ marks }) => marks.some((one) => one !== mark)).map(({ partNumber }) => partNumber);
-      return candidatesFor({ joint, basis: joint.basis ?? job.basis, catalogue: items, context: { inJob } });
+      const { projectRules } = job;
+      return candidatesFor({
+        joint,
+        basis: joint.basis ?? job.basis,
+        catalogue: items,
+        context: { inJob },
+        ...(projectRules === undefined ? {} : { projectRules }),
+      });
     },
   };
 }
 
 function refuseFaults(
-  { basis, joint }: CandidatesQuestion,
+  { basis, joint, projectRules }: CandidatesQuestion,
   equipmentInstead: readonly Equipment[],
   catalogue: Catalogue,
 ): void {
-  const faults: Fault[] = [...basisFaults(basis, "/basis"), ...jointFaults(joint, "/joint")];
+  const faults: Fault[] = [
+    ...basisFaults(basis, "/basis"),
+    ...jointFaults(joint, "/joint"),
+    ...projectRuleFaults(projectRules),
+  ];
   equipmentInstead.forEach((equipment, index) => {
     faults.push(...equipmentFaults(joint, equipment, pointerTo("/equipmentInstead", index)));
   });

@@ -1,23 +1,40 @@
-import { type Basis, checkJoint, type Joint, type JointFinding } from "@landfast/rules";
+import {
+  type Basis,
+  checkJoint,
+  type Joint,
+  type JointFinding,
+  type ProjectRule,
+  withProjectRules,
+} from "@landfast/rules";
 import { Problem } from "../problems/problem.js";
 import type { Catalogue } from "./catalogue.js";
 import { basisFaults, jointFaults } from "./joint-consistency.js";
+import { projectRuleFaults } from "./project-rule-consistency.js";
 import { unknownPart } from "./unknown-part.js";
 
 /** One joint with the connector it names. */
 export interface CompatibilityQuestion {
   readonly basis: Basis;
   readonly joint: Joint;
+  readonly projectRules?: readonly ProjectRule[];
 }
 
 /**
  * Whether one joint is allowed with its connector. Nothing is stored.
  * @throws Problem when the facts contradict each other, the part is unknown, or no connector is named.
  */
-export function checkCompatibility({ basis, joint }: CompatibilityQuestion, catalogue: Catalogue): JointFinding {
-  const faults = [...basisFaults(basis, "/basis"), ...jointFaults(joint, "/joint")];
+export function checkCompatibility(
+  { basis, joint: posted, projectRules }: CompatibilityQuestion,
+  catalogue: Catalogue,
+): JointFinding {
+  const faults = [
+    ...basisFaults(basis, "/basis"),
+    ...jointFaults(posted, "/joint"),
+    ...projectRuleFaults(projectRules),
+  ];
   if (faults.length > 0)
     throw new Problem("INCONSISTENT_REQUEST", "The facts of the joint contradict each other.", faults);
+  const joint = withProjectRules(posted, projectRules);
   const inForce = joint.basis ?? basis;
   const choice = joint.connector;
   if (choice !== undefined && "partNumber" in choice) {

@@ -6,6 +6,7 @@ import { evaluateInSteps, rowText, scheduleText } from "./job-evaluation.js";
 import type { JobRunner } from "./job-runner.js";
 import { basisFaults, jointFaults } from "./joint-consistency.js";
 import type { CatalogueChoice, OwnCatalogueService } from "./own-catalogues.js";
+import { projectRuleFaults } from "./project-rule-consistency.js";
 import { type UnknownPart, unknownPart } from "./unknown-part.js";
 
 /** Faults gathered before a job is refused; more would not be read. */
@@ -130,7 +131,7 @@ function noJob(id: string): Problem {
 }
 
 function refuseContradictions(job: Job): void {
-  const faults: Fault[] = [...basisFaults(job.basis, "/basis")];
+  const faults: Fault[] = [...basisFaults(job.basis, "/basis"), ...projectRuleFaults(job.projectRules)];
   const seen = new Map<string, number>();
   for (const [index, joint] of job.joints.entries()) {
     if (faults.length >= FAULTS_GATHERED) break;

@@ -10,6 +10,7 @@ import {
   type MissingFact,
   type ScheduleRow,
   selectConnectors,
+  withProjectRules,
 } from "@landfast/rules";
 import type { MakingVerdict } from "@landfast/stock";
 
@@ -79,7 +80,8 @@ export function* jobStockInSteps(
   const noPartNeeded: NoPartNeeded[] = [];
   const withoutPart: WithoutPart[] = [];
   const asked = new Map<string, { readonly joint: Joint; readonly basis: Basis; readonly marks: StockMark[] }>();
-  for (const [at, joint] of job.joints.entries()) {
+  for (const [at, posted] of job.joints.entries()) {
+    const joint = withProjectRules(posted, job.projectRules);
     const row = schedule.rows[at];
     if (row === undefined || row.mark !== joint.mark)
       throw new RangeError(`the schedule has no row for joint ${joint.mark}`);

@@ -9,6 +9,9 @@ import type { JointFunction } from "./joint-function.js";
 import type { Location } from "./location.js";
 import type { Temperature } from "./quantity.js";
 
+/** The lowest temperature that a project may cap terminations at: the ampacity tables begin there. Degrees Celsius. */
+export const LOWEST_CAP_C = 60;
+
 /** Which joints a rule is for: those that meet every line given. Without a line it is for all of them. */
 export interface ProjectScope {
   readonly functions?: readonly JointFunction[];
