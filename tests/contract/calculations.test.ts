@@ -382,6 +382,11 @@ describe("the names of the calculations", () => {
     }
   });
 
+  it("stand in the register of rules as in their own list", async () => {
+    const { calculations } = (await app.inject("/v1/calculations")).json<{ calculations: unknown }>();
+    expect((await app.inject("/v1/rules")).json()).toMatchObject({ calculations });
+  });
+
   it("stand in the OpenAPI document with a request and an answer of their own", () => {
     const components = NAMES.flatMap((name) => [bodySchema(name), findingSchema(name)]);
     expect(new Set(components.map(({ name }) => name)).size).toBe(2 * NAMES.length);

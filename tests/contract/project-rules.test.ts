@@ -46,7 +46,7 @@ describe("rules of the project", () => {
   });
 
   it("hold for the candidates of a joint, stored or not", async () => {
-    const { connector: _connector, ...open } = workshopJoint() as Record<string, unknown>;
+    const { connector: _connector, ...open } = workshopJoint();
     const posted = await app.inject({
       method: "POST",
       url: "/v1/jobs",

@@ -17,7 +17,7 @@ export function registerRoutes(app: FastifyInstance): void {
       schema: {
         tags: ["register"],
         operationId: "listRules",
-        summary: "The rules that a joint is judged by, with the clauses of each edition",
+        summary: "The rules that a joint is judged by and the calculations, with the clauses of each edition",
         response: { 200: ref(RuleList), ...problemAnswers },
       },
     },

@@ -1,5 +1,6 @@
 import { CONNECTOR_FAMILIES } from "@landfast/rules";
 import { Type } from "@sinclair/typebox";
+import { CalculationHead } from "./calculations/calculations.js";
 import { Citation } from "./citation.js";
 import { CatalogueItem } from "./connector.js";
 import { enumOf } from "./enum-of.js";
@@ -57,6 +58,7 @@ export const RuleList = strict(
         cannotSee: Type.String(),
       }),
     ),
+    calculations: Type.Array(ref(CalculationHead)),
   },
   { $id: "RuleList" },
 );

@@ -8,6 +8,7 @@ import {
   type TableData,
 } from "@landfast/rules";
 import { Problem } from "../problems/problem.js";
+import { listCalculations } from "./calculations.js";
 
 /** A published table without its cells. */
 export interface TableHead {
@@ -38,7 +39,7 @@ export function readTable(
   return { ...headOf(table), rowKey: table.rowKey, columns: table.columns, rows: table.rows };
 }
 
-/** The rules of the joint, with the clauses of each edition. */
+/** The rules of the joint and the calculations, with the clauses of each edition. */
 export function listRules() {
   return {
     rulesVersion: RULES_VERSION,
@@ -53,6 +54,7 @@ export function listRules() {
       needs,
       cannotSee,
     })),
+    calculations: listCalculations().calculations,
   };
 }
 
