@@ -160,8 +160,9 @@ function packed(partNumber: string, joints: number): bigint {
 /** What the joints that name a connector of the catalogue come to: part numbers, joints and cents. */
 function namedBy(isMeant: (mark: string) => boolean): [number, number, bigint] {
   const counts = new Map<string, number>();
-  for (const { mark, quantity, connector } of job.joints)
-    if (connector !== undefined && "partNumber" in connector && isMeant(mark))
+  // A connector that is used again is not bought.
+  for (const { mark, quantity, connector, partState } of job.joints)
+    if (connector !== undefined && "partNumber" in connector && partState !== "reused" && isMeant(mark))
       counts.set(connector.partNumber, (counts.get(connector.partNumber) ?? 0) + quantity);
   return [
     counts.size,
