@@ -66,7 +66,7 @@ export function splice(openings: readonly Opening[], change: Partial<Connector> 
   };
 }
 
-/** A compression lug with one 3/8 in hole, its tool and die named. */
+/** A tin-plated compression lug with one 3/8 in hole, its tool and die named. */
 export function pressedLug(size: string, change: Partial<Connector> = {}): Connector {
   const { screw: _, ...barrel } = opening(size, size, { ranges: [{ from: size, to: size, strandings: EVERY_FORM }] });
   return {
@@ -79,6 +79,8 @@ export function pressedLug(size: string, change: Partial<Connector> = {}): Conne
     mounting: { kind: "pad", pattern: { holes: 1, bolt: "3/8" } },
     tooling: { tool: "press A", die: "die 12", crimps: 2 },
     reusable: false,
+    bodyMetal: "aluminum",
+    plating: "tin",
     ...change,
   };
 }

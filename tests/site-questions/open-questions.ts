@@ -13,11 +13,6 @@ export const OPEN_QUESTIONS: readonly OpenQuestion[] = [
     missing: "the grades of temperature rise of like parts and over the air",
   },
   {
-    question: "A copper lug on an aluminum bus?",
-    answer: "A plated lug, compound and the hardware for that pair of metals; not bare copper on aluminum.",
-    missing: "the metal of the pad or bus as a fact of the joint, and a rule for lug body, plating and hardware",
-  },
-  {
     question: "May the joint be hidden in the wall?",
     answer: "No: a splice lies in a box that stays accessible (NFPA 70-2023 300.15, 314.29).",
     missing: "whether the joint stays accessible, as a fact of its place, and a rule for it",

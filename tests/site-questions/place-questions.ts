@@ -1,11 +1,12 @@
 /** Places, metals that touch, voltage, parallel legs and the line side. */
-import type { Basis } from "@landfast/rules";
+import type { Basis, Joint } from "@landfast/rules";
 import {
   BASIS_2017,
   BASIS_2023,
   conductor,
   equipmentLug,
   opening,
+  pressedLug,
   splice,
   spliced,
   termination,
@@ -136,6 +137,19 @@ function lever(voltageV: number): string {
   );
 }
 
+function lugOn(padMetal: NonNullable<Joint["equipment"]>["padMetal"], plating: string): string {
+  const joint = termination([conductor("1 AWG")], {
+    equipment: {
+      tag: "BUS-1",
+      kind: "switchboard",
+      terminalTemperature: { value: 75, unit: "Cel" },
+      stud: { holes: 1, bolt: "3/8" },
+      ...(padMetal === undefined ? {} : { padMetal }),
+    },
+  });
+  return verdict(joint, pressedLug("1 AWG", { bodyMetal: "copper", plating }));
+}
+
 export const PLACE_QUESTIONS: readonly SiteQuestion[] = [
   {
     question: "Ordinary twist-ons in this handhole?",
@@ -209,5 +223,25 @@ export const PLACE_QUESTIONS: readonly SiteQuestion[] = [
       piercing("unmarked", BASIS_2017),
     ],
     expected: ["reject: line-side-mark", "accept", "accept", "reject: line-side-mark", "accept"],
+  },
+  {
+    question: "A copper lug on an aluminum bus?",
+    answer: "A plated lug, compound and the hardware for that pair of metals; not bare copper on aluminum.",
+    kind: "published",
+    source: "NFPA 70-2023 110.14, 110.3(B); NEMA CC 1 on plating, from memory",
+    asked: () => [
+      lugOn({ metal: "aluminum", plating: "none" }, "none"),
+      lugOn({ metal: "aluminum", plating: "none" }, "tin"),
+      lugOn({ metal: "copper", plating: "none" }, "none"),
+      lugOn(undefined, "none"),
+      lugOn(undefined, "tin"),
+    ],
+    expected: [
+      "reject: lug-on-pad",
+      "accept",
+      "accept",
+      "needs-information: lug-on-pad (joint/equipment/padMetal)",
+      "accept",
+    ],
   },
 ];

@@ -6,6 +6,8 @@ import {
   EQUIPMENT_KINDS,
   JOINT_FUNCTIONS,
   LOCATIONS,
+  PAD_METALS,
+  PAD_PLATINGS,
   SMALL_LEGS,
 } from "@landfast/rules";
 import { type TProperties, Type } from "@sinclair/typebox";
@@ -96,6 +98,7 @@ export const Equipment = strict(
     terminalTemperature: Type.Optional(TemperatureOrUnmarked),
     terminal: Type.Optional(ref(Connector)),
     stud: Type.Optional(ref(HolePattern)),
+    padMetal: Type.Optional(strict({ metal: enumOf(PAD_METALS), plating: Type.Optional(enumOf(PAD_PLATINGS)) })),
     bending: Type.Optional(
       strict({
         entry: enumOf(["opposite", "side"] as const),

@@ -218,7 +218,9 @@ export interface Connector {
   readonly pin?: { readonly size: string; readonly metal: ConductorMetal };
   /** May be taken off and used again. */
   readonly reusable: boolean;
+  /** "copper", "bronze", "aluminum", "bimetal", "stainless steel", …; of the tongue where it has one. */
   readonly bodyMetal?: string;
+  /** "tin", "silver", "nickel"; "none" where it is bare. */
   readonly plating?: string;
   /** Deteriorating agents that the listing or the maker's statement covers: "hydrogen sulfide". */
   readonly withstands?: readonly string[];

@@ -152,6 +152,17 @@ export interface SpaceSection {
   readonly splices: Area;
 }
 
+/** What a pad or bus may be made of, and plated with. */
+export const PAD_METALS = ["copper", "aluminum", "steel"] as const;
+export const PAD_PLATINGS = ["none", "tin", "silver", "nickel"] as const;
+
+/** What a lug touches: the pad or bus, or the near face of a bimetal plate that lies on it. */
+export interface PadMetal {
+  readonly metal: (typeof PAD_METALS)[number];
+  /** "none": looked at and bare. */
+  readonly plating?: (typeof PAD_PLATINGS)[number];
+}
+
 export interface Equipment {
   readonly tag: string;
   readonly kind?: EquipmentKind;
@@ -162,6 +173,7 @@ export interface Equipment {
   readonly terminal?: Connector;
   /** Bolts of the pad or bus where a lug is fixed. */
   readonly stud?: HolePattern;
+  readonly padMetal?: PadMetal;
   readonly bending?: BendingSpace;
   readonly space?: SpaceSection;
   /** Of a pull or junction box, in cubic inches. */

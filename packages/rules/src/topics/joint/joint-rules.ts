@@ -10,6 +10,7 @@ import { groundingConnection } from "../grounding/grounding-connection.js";
 import { deviceLoad } from "../load/device-load.js";
 import { metalMarking } from "../metals/metal-marking.js";
 import { unlikeMetals } from "../metals/unlike-metals.js";
+import { lugOnPad } from "../mounting/lug-on-pad.js";
 import { pinLanding } from "../mounting/pin-landing.js";
 import { studAndHoles } from "../mounting/stud-and-holes.js";
 import { conductorsPerOpening } from "../openings/conductors-per-opening.js";
@@ -52,6 +53,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   conductorsPerOpening,
   runThrough,
   studAndHoles,
+  lugOnPad,
   pinLanding,
   partReuse,
   toolAndDie,

@@ -225,6 +225,7 @@ describe("what a remedy costs", () => {
   test("prices add as decimals: on a pad, 0.10 for the lug and 0.20 for the splice are 0.30", () => {
     const lug = part("LUG", {
       mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } },
+      plating: "tin",
       openings: takes("6 AWG", "4/0 AWG"),
       price: { amount: "0.10", currency: "USD" },
     });

@@ -26,6 +26,7 @@ const EQUIPMENT_FACTS = Object.keys({
   terminalTemperature: true,
   terminal: true,
   stud: true,
+  padMetal: true,
   bending: true,
   space: true,
   boxVolumeIn3: true,

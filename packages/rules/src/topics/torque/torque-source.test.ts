@@ -88,11 +88,10 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
       missing: [{ path: "joint/equipment/terminal/openings" }],
     });
   });
-  test("a pad bolt in the table is known; one outside it is a duty on site; aluminum pads are named as advice", () => {
+  test("a pad bolt in the table is known; one outside it is a duty on site", () => {
     const pad = (bolt: string) => check({ ...pressed, mounting: { kind: "pad", pattern: { holes: 1, bolt } } });
     expect(pad("1/2")).toMatchObject({ outcome: "pass", conditions: [] });
     expect(duties(pad("M12"))).toEqual(["pad-torque"]);
-    expect(JSON.stringify(pad("1/2"))).toContain("Belleville");
   });
   test("a slotted hexagon advises of its two values", () => {
     const drive = {

@@ -64,7 +64,7 @@ export const torqueSource: Rule = {
       sentence: `How to tighten is known: ${known}.`,
       offered: known,
       conditions: conditionsFor(answers, edition),
-      advice: adviceFor(answers, pad),
+      advice: adviceFor(answers),
     });
   },
 };
@@ -89,14 +89,10 @@ function conditionsFor(answers: readonly Tightening[], edition: Edition): readon
   return conditions;
 }
 
-function adviceFor(answers: readonly Tightening[], pad: Tightening | null): readonly string[] {
+function adviceFor(answers: readonly Tightening[]): readonly string[] {
   const advice: string[] = [];
   if (answers.some(({ alternative }) => alternative !== null))
     advice.push("The slotted hexagon has two default torques; use the one for the way it is driven.");
-  if (pad !== null)
-    advice.push(
-      "If the pad or bus is aluminum, use a plated lug marked for aluminum and spring (Belleville) washers, as the equipment's instructions say (common practice).",
-    );
   return advice;
 }
 
