@@ -1,5 +1,6 @@
 /** The benchmarks, one after another: npm run bench, or npm run bench -- name, one or more of those below. */
 import { cpus } from "node:os";
+import { benchCandidates } from "./candidates.js";
 import { benchHttpCheck } from "./http-check.js";
 import { benchImport } from "./import.js";
 import { benchLargeJob } from "./large-job.js";
@@ -12,6 +13,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<void> | void>> = {
   job: benchLargeJob,
   check: benchHttpCheck,
   import: benchImport,
+  candidates: benchCandidates,
 };
 
 const wanted = process.argv.slice(2);
