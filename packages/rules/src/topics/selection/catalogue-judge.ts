@@ -45,8 +45,14 @@ interface LandingRead {
   readonly read: FactsRead;
 }
 
-/** Outcomes remembered at most, about; beyond it everything is forgotten and found anew. */
-const OUTCOMES_KEPT = 2_000_000;
+/** Outcomes remembered at most, two bytes each; beyond it everything is forgotten and found anew. */
+const OUTCOMES_KEPT = 32_000_000;
+/** Landings are larger, and asked for again only by joints with the same conductors. */
+const LANDINGS_KEPT = 100_000;
+
+/** Every outcome there has been, by its code: few differ, and a code is all that is remembered of one. 0: not known. */
+const OUTCOMES: (RuleOutcome | undefined)[] = [undefined];
+const codes = new Map<string, number>();
 
 /**
  * Judges the connectors of a catalogue for one joint after another, under one edition.
@@ -58,8 +64,8 @@ const OUTCOMES_KEPT = 2_000_000;
 export class CatalogueJudge {
   readonly #items: readonly CatalogueItem[];
   readonly #edition: Edition;
-  readonly #memories: readonly OutcomeMemory<RuleOutcome>[];
-  readonly #landings: OutcomeMemory<LandingRead>;
+  readonly #memories: readonly OutcomeMemory<Uint16Array>[];
+  readonly #landings: OutcomeMemory<(LandingRead | undefined)[]>;
   readonly #conditions: Int32Array;
   readonly #questions: Int32Array;
   #jointNumbers = new FactNumbers();
@@ -68,8 +74,8 @@ export class CatalogueJudge {
     this.#items = [...items];
     this.#edition = edition;
     const columns = new CatalogueColumns(this.#items);
-    this.#memories = JOINT_RULES.map(() => new OutcomeMemory<RuleOutcome>(columns));
-    this.#landings = new OutcomeMemory(columns);
+    this.#memories = JOINT_RULES.map(() => new OutcomeMemory(columns, (groups) => new Uint16Array(groups)));
+    this.#landings = new OutcomeMemory(columns, (groups) => new Array<LandingRead | undefined>(groups).fill(undefined));
     this.#conditions = new Int32Array(items.length);
     this.#questions = new Int32Array(items.length);
   }
@@ -94,7 +100,7 @@ export class CatalogueJudge {
       const { outcomes, groups } = this.#outcomes(at, joint, asked, left);
       const kept: number[] = [];
       for (const index of left) {
-        const outcome = outcomes[groups[index] ?? 0];
+        const outcome = OUTCOMES[outcomes[groups[index] ?? 0] ?? 0];
         if (outcome === undefined) throw new Error("a connector was left without an outcome");
         if (outcome.outcome === "fail") {
           excluded[at] = (excluded[at] ?? 0) + 1;
@@ -141,7 +147,7 @@ export class CatalogueJudge {
     for (const index of indexes) {
       const item = this.#items[index];
       if (item === undefined) continue;
-      const outcomes = perRule.flatMap((one) => one.outcomes[one.groups[index] ?? 0] ?? []);
+      const outcomes = perRule.flatMap((one) => OUTCOMES[one.outcomes[one.groups[index] ?? 0] ?? 0] ?? []);
       let conditions = 0;
       let failures = 0;
       let questions = 0;
@@ -170,7 +176,8 @@ export class CatalogueJudge {
   }
 
   #numbered(joint: Joint): NumberedFacts {
-    let kept = this.#landings.size + this.#jointNumbers.size;
+    if (this.#landings.size > LANDINGS_KEPT) this.#landings.forget();
+    let kept = this.#jointNumbers.size;
     for (const memory of this.#memories) kept += memory.size;
     if (kept > OUTCOMES_KEPT) {
       this.#landings.forget();
@@ -186,7 +193,7 @@ export class CatalogueJudge {
     joint: Joint,
     asked: NumberedFacts,
     indexes: readonly number[],
-  ): { readonly outcomes: readonly (RuleOutcome | undefined)[]; readonly groups: Int32Array } {
+  ): { readonly outcomes: Uint16Array; readonly groups: Int32Array } {
     const [rule, memory] = [JOINT_RULES[at], this.#memories[at]];
     if (rule === undefined || memory === undefined) throw new RangeError(`there is no rule at ${String(at)}`);
     let { groups } = memory;
@@ -195,14 +202,14 @@ export class CatalogueJudge {
     for (let asking = 0; asking < indexes.length; ) {
       const index = indexes[asking] ?? 0;
       asking += 1;
-      if (outcomes[groups[index] ?? 0] !== undefined) continue;
+      if (outcomes[groups[index] ?? 0] !== 0) continue;
       const { outcome, read } = this.#ask(rule, joint, asked, index);
       if (memory.restsOn(read)) {
         groups = memory.groups;
         outcomes = memory.outcomesFor(asked);
         asking = 0;
       }
-      outcomes[groups[index] ?? 0] = outcome;
+      outcomes[groups[index] ?? 0] = codeOf(outcome);
     }
     return { outcomes, groups };
   }
@@ -262,6 +269,17 @@ class WatchedSubject implements JointSubject {
 }
 
 const NOT_APPLICABLE: RuleOutcome = Object.freeze({ outcome: "not-applicable", conditions: 0, jointsOwn: true });
+
+function codeOf(outcome: RuleOutcome): number {
+  const text = `${outcome.outcome} ${String(outcome.conditions)} ${String(outcome.jointsOwn)}`;
+  let code = codes.get(text);
+  if (code === undefined) {
+    code = OUTCOMES.length;
+    codes.set(text, code);
+    OUTCOMES.push(outcome);
+  }
+  return code;
+}
 
 function outcomeOf({ outcome, conditions, steps }: CheckFinding): RuleOutcome {
   return { outcome, conditions: conditions.length, jointsOwn: isJointsOwn(steps) };

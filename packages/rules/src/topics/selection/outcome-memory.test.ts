@@ -13,6 +13,7 @@ const item = (voltageV: number, metalMarking: string): CatalogueItem => ({
   metalMarking,
 });
 const ITEMS = [item(300, "CU"), item(600, "CU"), item(600, "AL9CU"), item(300, "CU")];
+const none = (groups: number): (string | undefined)[] => new Array<string | undefined>(groups).fill(undefined);
 const read = (joint: readonly string[], connector: readonly string[]) => ({
   joint: new Set(joint),
   connector: new Set(connector),
@@ -24,7 +25,7 @@ describe("outcomes are kept by the facts they rest on", () => {
   const joint = (role: string, function_: string) => new NumberedFacts({ role, function: function_ }, numbers);
 
   test("at first everything is alike; each new fact divides what differs in it", () => {
-    const memory = new OutcomeMemory<string>(new CatalogueColumns(ITEMS));
+    const memory = new OutcomeMemory(new CatalogueColumns(ITEMS), none);
     expect([...memory.groups]).toEqual([0, 0, 0, 0]);
     expect(memory.restsOn(read([], ["voltageV"]))).toBe(true);
     expect([...memory.groups]).toEqual([0, 1, 1, 0]);
@@ -33,14 +34,14 @@ describe("outcomes are kept by the facts they rest on", () => {
     expect(memory.restsOn(read([], ["metalMarking"]))).toBe(false);
   });
   test("joints that agree in the facts share outcomes, others do not", () => {
-    const memory = new OutcomeMemory<string>(new CatalogueColumns(ITEMS));
+    const memory = new OutcomeMemory(new CatalogueColumns(ITEMS), none);
     memory.restsOn(read(["role"], []));
     memory.outcomesFor(joint("phase", "tap"))[0] = "pass";
     expect(memory.outcomesFor(joint("phase", "splice"))[0]).toBe("pass");
     expect(memory.outcomesFor(joint("neutral", "tap"))[0]).toBeUndefined();
   });
   test("an outcome found before a fact was known to matter is forgotten", () => {
-    const memory = new OutcomeMemory<string>(new CatalogueColumns(ITEMS));
+    const memory = new OutcomeMemory(new CatalogueColumns(ITEMS), none);
     memory.restsOn(read(["role"], []));
     memory.outcomesFor(joint("phase", "tap"))[0] = "pass";
     expect(memory.restsOn(read(["function", "role"], []))).toBe(true);

@@ -29,16 +29,19 @@ export class CatalogueColumns {
  * answer is found to rest on a fact that was not among them, the fact is added and everything remembered so far is
  * forgotten, so what is remembered always rests on the facts of its key and on no others.
  */
-export class OutcomeMemory<Outcome> {
+export class OutcomeMemory<Outcomes> {
   readonly #columns: CatalogueColumns;
   #joint: readonly FactPath[] = [];
   #connector: readonly FactPath[] = [];
   #groups: Int32Array;
   #groupCount = 1;
-  readonly #outcomes = new Map<string, (Outcome | undefined)[]>();
+  readonly #outcomes = new Map<string, Outcomes>();
+  readonly #unknown: (groups: number) => Outcomes;
 
-  constructor(columns: CatalogueColumns) {
+  /** @param unknown the outcomes of so many groups, none of them known yet. */
+  constructor(columns: CatalogueColumns, unknown: (groups: number) => Outcomes) {
     this.#columns = columns;
+    this.#unknown = unknown;
     this.#groups = new Int32Array(columns.items.length);
   }
 
@@ -47,17 +50,17 @@ export class OutcomeMemory<Outcome> {
     return this.#groups;
   }
 
-  /** Outcomes kept, about. */
+  /** Places for outcomes that are kept, known or not. */
   get size(): number {
     return this.#outcomes.size * this.#groupCount;
   }
 
   /** The outcomes known for joints like this one, by group; outcomes found are put into it. */
-  outcomesFor(joint: NumberedFacts): (Outcome | undefined)[] {
+  outcomesFor(joint: NumberedFacts): Outcomes {
     const key = joint.keyOf(this.#joint);
     let outcomes = this.#outcomes.get(key);
     if (outcomes === undefined) {
-      outcomes = new Array<Outcome | undefined>(this.#groupCount).fill(undefined);
+      outcomes = this.#unknown(this.#groupCount);
       this.#outcomes.set(key, outcomes);
     }
     return outcomes;
