@@ -4,6 +4,7 @@ import { benchCandidates } from "./candidates.js";
 import { benchHttpCheck } from "./http-check.js";
 import { benchImport } from "./import.js";
 import { benchLargeJob } from "./large-job.js";
+import { benchPlan } from "./plan.js";
 import { benchRuleCost } from "./rule-cost.js";
 import { benchRulesEngine } from "./rules-engine.js";
 
@@ -14,6 +15,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<void> | void>> = {
   check: benchHttpCheck,
   import: benchImport,
   candidates: benchCandidates,
+  plan: benchPlan,
 };
 
 const wanted = process.argv.slice(2);
