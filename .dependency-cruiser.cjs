@@ -197,7 +197,14 @@ module.exports = {
       comment: "Nobody imports this and it imports nobody: use it or delete it.",
       from: {
         orphan: true,
-        pathNot: [test, "\\.config\\.ts$", "\\.d\\.ts$", doors, `${api}/(server|demo|explain(-question)?)\\.ts$`, "/main\\.ts$"],
+        pathNot: [
+          test,
+          "\\.config\\.ts$",
+          "\\.d\\.ts$",
+          doors,
+          `${api}/(server|demo|explain(-question)?)\\.ts$`,
+          "/main\\.ts$",
+        ],
       },
       to: {},
     },
