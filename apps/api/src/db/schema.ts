@@ -10,15 +10,24 @@ export const tenants = sqliteTable("tenants", {
   name: text("name").notNull(),
 });
 
+const ofATenant = () =>
+  text("tenant_id")
+    .notNull()
+    .references(() => tenants.id);
+
+/** What is listed in the order in which it was made, and asked for by an id that says nothing of that order. */
+const kept = () => ({
+  sequence: integer("sequence").primaryKey({ autoIncrement: true }),
+  id: text("id").notNull(),
+});
+
+const keptForATenant = () => ({ ...kept(), tenantId: ofATenant() });
+
 /** A catalogue that a user keeps; what it holds is in its versions. */
 export const ownCatalogues = sqliteTable(
   "own_catalogues",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     name: text("name").notNull(),
     /** JSON text: the names of those who supply its parts. */
     suppliers: text("suppliers").notNull(),
@@ -39,11 +48,7 @@ export const ownCatalogues = sqliteTable(
 export const catalogues = sqliteTable(
   "catalogues",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     name: text("name").notNull(),
     revision: text("revision").notNull(),
     loadedAt: text("loaded_at").notNull(),
@@ -68,8 +73,7 @@ export const catalogues = sqliteTable(
 export const catalogueImports = sqliteTable(
   "catalogue_imports",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
+    ...kept(),
     catalogueId: text("catalogue_id")
       .notNull()
       .references(() => catalogues.id),
@@ -90,11 +94,7 @@ export const catalogueImports = sqliteTable(
 export const importMappings = sqliteTable(
   "import_mappings",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     createdAt: text("created_at").notNull(),
     /** JSON text of the mapping with its name. */
     document: text("document").notNull(),
@@ -109,11 +109,7 @@ export const importMappings = sqliteTable(
 export const priceLists = sqliteTable(
   "price_lists",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     createdAt: text("created_at").notNull(),
     supplier: text("supplier").notNull(),
     /** JSON text of the list without its lines. */
@@ -131,11 +127,7 @@ export const priceLists = sqliteTable(
 export const labourTables = sqliteTable(
   "labour_tables",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     createdAt: text("created_at").notNull(),
     /** JSON text of the table without its lines. */
     head: text("head").notNull(),
@@ -169,11 +161,7 @@ export const connectors = sqliteTable(
 export const jobs = sqliteTable(
   "jobs",
   {
-    sequence: integer("sequence").primaryKey({ autoIncrement: true }),
-    id: text("id").notNull(),
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    ...keptForATenant(),
     name: text("name").notNull(),
     createdAt: text("created_at").notNull(),
   },
@@ -209,9 +197,7 @@ export const jobRevisions = sqliteTable(
 export const findings = sqliteTable(
   "findings",
   {
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    tenantId: ofATenant(),
     id: text("id").notNull(),
     document: text("document").notNull(),
   },
@@ -222,9 +208,7 @@ export const findings = sqliteTable(
 export const lines = sqliteTable(
   "lines",
   {
-    tenantId: text("tenant_id")
-      .notNull()
-      .references(() => tenants.id),
+    tenantId: ofATenant(),
     id: text("id").notNull(),
     document: text("document").notNull(),
   },
