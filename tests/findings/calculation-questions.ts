@@ -5,6 +5,7 @@ import {
   type CalculationQuestions,
   type ConductorRun,
   type FillConductor,
+  SHORT_CIRCUIT_DEVICES,
   TAP_ALLOWANCES,
   TAP_CONDITIONS,
 } from "@landfast/rules";
@@ -131,12 +132,50 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     { kind: "size-area", size: "250 kcmil" },
     { kind: "size-area", size: "3/0 AWG" },
   ],
+  "contact-resistance": [
+    [18, 19, 30],
+    [18, 19, 27],
+    [0.1, 0.15],
+    [7.77, 7.77, 11.655, 11.656],
+  ].map((readings) => ({
+    readings: readings.map((microOhm, index) => ({ joint: `phase ${"ABCD"[index] ?? ""}`, microOhm })),
+  })),
   "dc-resistance": [
     { metal: "copper", stranding: "solid", coating: "uncoated", size: "12 AWG", temperature: c(20), length: ft(77.7) },
     { metal: "aluminum", stranding: "stranded", size: "750 kcmil", temperature: { value: -4, unit: "degF" } },
     { metal: "copper", stranding: "stranded", size: "2 AWG", temperature: c(75) },
   ],
   "motor-circuit": [
+    { ask: "short-circuit-device", motor: MOTOR, duty: "continuous" },
+    ...SHORT_CIRCUIT_DEVICES.flatMap((kind) =>
+      [false, true].map(
+        (failsToStart) =>
+          ({
+            ask: "short-circuit-device",
+            motor: MOTOR,
+            duty: "continuous",
+            shortCircuitDevice: { kind, failsToStart, efficientDesignB: failsToStart },
+          }) as const,
+      ),
+    ),
+    {
+      ask: "short-circuit-device",
+      motor: { ...MOTOR, kind: "wound-rotor", horsepower: "30" },
+      duty: "continuous",
+      shortCircuitDevice: { kind: "time-delay-fuse" },
+    },
+    {
+      ask: "short-circuit-device",
+      motor: { ...MOTOR, voltageV: 230 },
+      duty: "continuous",
+      shortCircuitDevice: { kind: "inverse-time-breaker", failsToStart: true },
+    },
+    {
+      ask: "short-circuit-device",
+      motor: { ...MOTOR, build: "multispeed", nameplateA: 3000 },
+      duty: "continuous",
+      shortCircuitDevice: { kind: "nontime-delay-fuse" },
+    },
     { ask: "conductor", motor: MOTOR, duty: "continuous" },
     {
       ask: "conductor",
@@ -157,7 +196,25 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     },
     { ask: "conductor", motor: MOTOR, duty: "continuous", conductor: { metal: "copper" } },
     { ask: "overload", motor: MOTOR, duty: "continuous", serviceFactor: "unmarked", temperatureRiseC: 50 },
-    { ask: "short-circuit-device", motor: MOTOR, duty: "continuous" },
+    { ask: "overload", motor: MOTOR, duty: "continuous", serviceFactor: 1, temperatureRiseC: 40 },
+    { ask: "overload", motor: MOTOR, duty: "continuous", serviceFactor: "unmarked", temperatureRiseC: 41 },
+    { ask: "overload", motor: MOTOR, duty: "other" },
+    { ask: "conductor", motor: { ...MOTOR, build: "multispeed" }, duty: "continuous" },
+    { ask: "conductor", motor: { ...MOTOR, kind: "synchronous" }, duty: "continuous" },
+    { ask: "conductor", motor: { ...MOTOR, voltageV: 481 }, duty: "continuous" },
+    { ask: "conductor", motor: MOTOR, duty: "continuous", otherMotors: [MOTOR] },
+    ...[undefined, { metal: "copper", insulationRating: c(90), terminalTemperature: c(75) } as const].map(
+      (conductor) =>
+        ({
+          ask: "conductor",
+          motor: { ...MOTOR, horsepower: "25" },
+          duty: "continuous",
+          otherMotors: [MOTOR],
+          otherContinuousLoadA: 12.5,
+          otherLoadA: 7,
+          ...(conductor && { conductor }),
+        }) as const,
+    ),
   ],
   "pull-box": [undefined, { width: inches(20), height: inches(24), depth: inches(10) }].map((box) => ({
     largestConductor: "350 kcmil",
@@ -275,6 +332,9 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     ),
     { size: "4/0 AWG", metal: "aluminum", strands: 19 },
     { size: "3 AWG", metal: "copper", strands: 133, lay: "bunched" },
+    { size: "3 AWG", metal: "copper", strands: 133, lay: "concentric" },
+    { size: "2/0 AWG", metal: "aluminum", strands: 1330 },
+    { size: "2 AWG", metal: "copper", strands: 19 },
     { size: "35 mm2", metal: "copper", strands: 7 },
   ],
   tap: TAP_ALLOWANCES.flatMap((allowance) =>

@@ -186,6 +186,12 @@ function askAll(edition: Edition, ask: Ask): void {
     for (const diameter of keysOf(edition, table))
       for (const bolt of BOLT_KINDS)
         for (const lubricated of [true, false]) ask("bolt-torque", { table: "both", diameter, bolt, lubricated });
+  ask("contact-resistance", {
+    readings: [
+      { joint: "A", microOhm: 1 },
+      { joint: "B", microOhm: 1 },
+    ],
+  });
   for (const kind of RACEWAY_KINDS)
     for (const tradeSize of keysOf(edition, "conduitArea")
       .filter((key) => key.startsWith(`${kind} `))

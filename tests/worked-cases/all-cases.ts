@@ -6,6 +6,7 @@ import { BOLT_TORQUE_CASES } from "./bolt-torque-cases.js";
 import { BONDING_JUMPER_CASES } from "./bonding-jumper-cases.js";
 import { BOX_FILL_CASES } from "./box-fill-cases.js";
 import { CONDUCTOR_SIZE_CASES } from "./conductor-size-cases.js";
+import { CONTACT_RESISTANCE_CASES } from "./contact-resistance-cases.js";
 import { CONVERT_CASES } from "./convert-cases.js";
 import { DC_RESISTANCE_CASES } from "./dc-resistance-cases.js";
 import { DWELLING_SERVICE_CASES } from "./dwelling-service-cases.js";
@@ -30,6 +31,7 @@ export const WORKED_CASES: { readonly [Name in CalculationName]: readonly Worked
   "bonding-jumper": BONDING_JUMPER_CASES,
   "box-fill": BOX_FILL_CASES,
   "conductor-size": CONDUCTOR_SIZE_CASES,
+  "contact-resistance": CONTACT_RESISTANCE_CASES,
   convert: CONVERT_CASES,
   "dc-resistance": DC_RESISTANCE_CASES,
   "dwelling-service": DWELLING_SERVICE_CASES,

@@ -29,5 +29,8 @@ export const iec60364 = from("IEC 60364-5-54:2011", "from memory");
 export const wiringBook = from("textbook on basic electrical installation work, to BS 7671 (web)", "read");
 export const nemaCc1 = from("NEMA CC 1-2009, installation torques", "from memory");
 export const netaAts = from("NETA ATS-2021", "from memory");
+/** Pages that quote the acceptance and maintenance specifications on low resistance. */
+export const testingPage = from("electrical testing page (web)", "read");
+export const breakerMaker = from("circuit-breaker maker's answers on contact resistance (web)", "read");
 export const armyManual = from("US Army TM 5-3895-374-24-1 (web)", "read");
 export const nbsHandbook = from("NBS Handbook 100, Copper Wire Tables", "from memory");

@@ -14,6 +14,7 @@ import { type WirewayFillQuestion, wirewayFill } from "./topics/fill/wireway-fil
 import { type BondingJumperQuestion, bondingJumper } from "./topics/ground-size/bonding-jumper.js";
 import { type ElectrodeConductorQuestion, electrodeConductor } from "./topics/ground-size/electrode-conductor.js";
 import { type EquipmentGroundQuestion, equipmentGround } from "./topics/ground-size/equipment-ground.js";
+import { type ContactResistanceQuestion, contactResistance } from "./topics/inspection/contact-resistance.js";
 import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
 import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
@@ -32,6 +33,7 @@ export interface CalculationQuestions {
   readonly "bonding-jumper": BondingJumperQuestion;
   readonly "box-fill": BoxFillQuestion;
   readonly "conductor-size": ConductorSizeQuestion;
+  readonly "contact-resistance": ContactResistanceQuestion;
   readonly convert: ConversionQuestion;
   readonly "dc-resistance": DcResistanceQuestion;
   readonly "dwelling-service": DwellingServiceQuestion;
@@ -60,6 +62,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "bonding-jumper": bondingJumper,
     "box-fill": boxFill,
     "conductor-size": conductorSize,
+    "contact-resistance": contactResistance,
     convert,
     "dc-resistance": dcResistance,
     "dwelling-service": dwellingService,
@@ -137,6 +140,7 @@ export {
 export type { ElectrodeConductorQuestion } from "./topics/ground-size/electrode-conductor.js";
 export type { EquipmentGroundQuestion, GroundedPhases } from "./topics/ground-size/equipment-ground.js";
 export type { SupplyConductors } from "./topics/ground-size/supply-area.js";
+export type { ContactResistanceQuestion, JointReading } from "./topics/inspection/contact-resistance.js";
 export type { MotorCircuitAsk, MotorCircuitQuestion } from "./topics/motors/motor-circuit.js";
 export type { MotorConductor } from "./topics/motors/motor-conductor.js";
 export {

@@ -42,6 +42,8 @@ export interface EditionTables {
   readonly motorShortCircuitDevice: Table;
   readonly adjustmentFactor: Table;
   readonly boltTorqueNeta: Table;
+  readonly likeJointResistance: Table;
+  readonly temperatureRise: Table;
   readonly physicalConstants: Table;
   readonly kFactors: Table;
   readonly stranding: Table;
@@ -109,6 +111,8 @@ export interface EditionClauses {
   readonly splicingConnectors: Citation;
   readonly temperatureMark: Citation;
   readonly padBolts: Citation;
+  readonly likeJoints: Citation;
+  readonly temperatureRise: Citation;
   readonly voltageDropBranch: Citation;
   readonly voltageDropFeeder: Citation;
   readonly resistanceAtTemperature: Citation;

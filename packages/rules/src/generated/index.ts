@@ -19,6 +19,8 @@ export const tables: readonly TableData[] = [
   iec60947_1_2020.terminalTorqueIec,
   nema_cc1_2009.padBoltTorque,
   neta_ats_2021.boltTorqueNeta,
+  neta_ats_2021.likeJointResistance,
+  neta_ats_2021.temperatureRise,
   nfpa70_2017.acImpedance,
   nfpa70_2017.adjustmentFactor,
   nfpa70_2017.ambientCorrection30c,

@@ -51,7 +51,9 @@ const STATUS_TEXT = {
 export function valueText({ value, unit }: { readonly value: StepValue; readonly unit?: string }): string {
   const text =
     typeof value === "object"
-      ? `[${value.join(", ")}]`
+      ? value.length === 0
+        ? "none"
+        : `[${value.join(", ")}]`
       : typeof value === "boolean"
         ? value
           ? "yes"

@@ -82,6 +82,12 @@ export function clausesOf(edition: Basis["edition"], moved: MovedLocators): Edit
     splicingConnectors: Object.freeze({ standard: "UL 486C", edition: "", locator: "scope" }),
     temperatureMark: Object.freeze({ standard: "UL 486A-486B", edition: "", locator: "temperature marking" }),
     padBolts: COMMON_PRACTICE,
+    likeJoints: Object.freeze({
+      standard: "NETA ATS",
+      edition: "2021",
+      locator: "Section 7, test values of bolted connections",
+    }),
+    temperatureRise: Object.freeze({ standard: "NETA ATS", edition: "2021", locator: "Table 100.18" }),
     voltageDropBranch: at("210.19, informational note on voltage drop"),
     voltageDropFeeder: at("215.2, informational note on voltage drop"),
     resistanceAtTemperature: at("Chapter 9 Table 8, note 2"),

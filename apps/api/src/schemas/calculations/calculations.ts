@@ -13,6 +13,7 @@ import { bondingJumper } from "./bonding-jumper.js";
 import { boxFill } from "./box-fill.js";
 import { CONDUCTOR_RUN_SCHEMAS } from "./conductor-run.js";
 import { conductorSize } from "./conductor-size.js";
+import { contactResistance } from "./contact-resistance.js";
 import { convert } from "./convert.js";
 import { dcResistance } from "./dc-resistance.js";
 import { dwellingService } from "./dwelling-service.js";
@@ -40,6 +41,7 @@ const QUESTION_FORMS: { readonly [Name in CalculationName]: QuestionForm<Name> }
   "bonding-jumper": bondingJumper,
   "box-fill": boxFill,
   "conductor-size": conductorSize,
+  "contact-resistance": contactResistance,
   convert,
   "dc-resistance": dcResistance,
   "dwelling-service": dwellingService,

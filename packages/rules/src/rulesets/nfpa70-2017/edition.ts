@@ -3,7 +3,7 @@ import { openTable } from "../../core/table.js";
 import { bunchedStrands, fineStrands } from "../../generated/astm-strands-undated/index.js";
 import { kFactors } from "../../generated/iec60364-5-54-2011/index.js";
 import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
-import { boltTorqueNeta } from "../../generated/neta-ats-2021/index.js";
+import { boltTorqueNeta, likeJointResistance, temperatureRise } from "../../generated/neta-ats-2021/index.js";
 import * as published from "../../generated/nfpa70-2017/index.js";
 import { physicalConstants } from "../../generated/physics-codata-and-handbooks/index.js";
 import { markingCodes } from "../../generated/ul486-2023/index.js";
@@ -48,6 +48,8 @@ export const nfpa70Edition2017: Edition = Object.freeze({
     motorShortCircuitDevice: openTable(published.motorShortCircuitDevice),
     adjustmentFactor: openTable(published.adjustmentFactor),
     boltTorqueNeta: openTable(boltTorqueNeta),
+    likeJointResistance: openTable(likeJointResistance),
+    temperatureRise: openTable(temperatureRise),
     physicalConstants: openTable(physicalConstants),
     kFactors: openTable(kFactors),
     stranding: openTable(published.stranding),
