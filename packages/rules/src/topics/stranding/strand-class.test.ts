@@ -99,4 +99,63 @@ describe("strand form (NFPA 70-2023 110.14)", () => {
     expect(judge("class-B", "class-I")).toBe("pass");
     expect(judge("class-I", "class-B")).toBe("fail");
   });
+  describe("a connector whose listing names other strand forms for other sizes", () => {
+    const ranges: readonly SizeRange[] = [
+      { from: "14 AWG", to: "10 AWG", strandings: ["solid", "class-B"] },
+      { from: "8 AWG", to: "1/0 AWG", strandings: ["class-B", "class-C"] },
+    ];
+    const judge = (size: string, stranding: Stranding, listed = ranges) => {
+      const joint = sampleJoint({ conductors: [sampleConductor({ size, stranding })] });
+      const connector = sampleConnector({ openings: [sampleOpening({ ranges: listed })] });
+      const finding = strandClass.check(sampleSubject(joint, connector), nfpa70Edition2023);
+      if (!("steps" in finding)) throw new Error(finding.because);
+      return finding;
+    };
+    // hand: the first range is for 14 to 10 AWG, the second for 8 to 1/0 AWG
+    test.each([
+      ["12 AWG", "class-B", "solid and class B"],
+      ["10 AWG", "solid", "solid and class B"],
+      ["8 AWG", "class-B", "class B and class C"],
+      ["4 AWG", "class-C", "class B and class C"],
+    ] as const)("%s %s is one of the forms listed for its size: %s", (size, stranding, offered) => {
+      expect(judge(size, stranding)).toMatchObject({ outcome: "pass", offered });
+    });
+    test("a form listed for other sizes only is named with the rest; its size is for the wire range to refuse", () => {
+      expect(judge("4 AWG", "solid")).toMatchObject({ outcome: "pass", offered: "solid, class B and class C" });
+    });
+    test("a form that none of them names is refused against all of them", () => {
+      expect(judge("4 AWG", "class-K")).toMatchObject({ outcome: "fail", offered: "solid, class B and class C" });
+      expect(judge("4 AWG", "unknown")).toMatchObject({ outcome: "missing", offered: "solid, class B and class C" });
+    });
+    // published: the base case is that of a connector without strand marks, not of a range that has them
+    test("the base case is assumed only of the range without strand marks", () => {
+      const [small] = ranges;
+      const mixed: readonly SizeRange[] = [
+        ...(small === undefined ? [] : [small]),
+        { from: "8 AWG", to: "1/0 AWG", strandings: "unmarked" },
+      ];
+      const assumed = (size: string, stranding: Stranding) =>
+        judge(size, stranding, mixed).steps.filter(({ kind }) => kind === "assumed").length;
+      expect(assumed("12 AWG", "solid")).toBe(0);
+      expect(assumed("4 AWG", "class-C")).toBe(1);
+      expect(assumed("4 AWG", "class-K")).toBe(1);
+    });
+  });
+
+  test("where nothing is known of the listing, nothing is said to be listed", () => {
+    for (const stranding of ["class-B", "unknown"] as const) {
+      const finding = check(stranding, undefined);
+      expect(finding).toMatchObject({ outcome: "missing", offered: "not known" });
+      expect("steps" in finding && finding.steps.map(({ label }) => label)).not.toContain("strand forms listed");
+    }
+    expect(check("class-B", undefined)).toMatchObject({
+      sentence: "The strand forms that the connector is listed for are not known.",
+    });
+  });
+  test("nothing is asked where no conductor lies in an opening", () => {
+    expect(strandClass.check(sampleSubject(sampleJoint({ conductors: [] })), nfpa70Edition2023)).toMatchObject({
+      rule: "strand-class",
+      outcome: "not-applicable",
+    });
+  });
 });

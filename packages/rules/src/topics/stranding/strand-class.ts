@@ -3,7 +3,7 @@ import type { Stranding } from "../../core/conductor.js";
 import { conductorPath } from "../../core/conductor-path.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { conductorWords, listWords, strandingListWords, strandingWords } from "../../core/conductor-words.js";
-import type { Opening } from "../../core/connector.js";
+import type { SizeRange } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import {
@@ -56,14 +56,20 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
   const worksheet = new Worksheet();
   const cite = clauseFor(conductor.stranding, edition);
   const form = formStep(worksheet, one);
-  const listed = listedStep(worksheet, subject, edition, one, listedIn(opening));
-  worksheet.compare("the strand form is listed", form, "in", listed, cite);
+  const listed = listedIn(opening.ranges);
+  worksheet.compare(
+    "the strand form is listed",
+    form,
+    "in",
+    listedStep(worksheet, subject, edition, one, opening.ranges, listed),
+    cite,
+  );
   const words = strandingWords(conductor.stranding);
   return settled(ID, worksheet, {
-    sentence: `The connector is listed for ${strandingListWords(listedIn(opening))}, not for ${words}; ${conductorWords(conductor)} may not be joined with it.`,
+    sentence: `The connector is listed for ${strandingListWords(listed)}, not for ${words}; ${conductorWords(conductor)} may not be joined with it.`,
     cite,
     required: `connector listed for ${words}`,
-    offered: strandingListWords(listedIn(opening)),
+    offered: strandingListWords(listed),
     fix: isFinerThanClassC(conductor.stranding)
       ? `a connector identified for ${words}, such as a compression lug for that class`
       : `a connector listed for ${words} conductors`,
@@ -73,7 +79,8 @@ function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGrou
 function askedFinding(subject: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
   const { conductor, opening, openingIndex, group } = one;
   const worksheet = new Worksheet();
-  const offered = opening.ranges.length === 0 ? "not known" : strandingListWords(listedIn(opening));
+  const listed = listedIn(opening.ranges);
+  const offered = listed.length === 0 ? "not known" : strandingListWords(listed);
   if (conductor.stranding === "unknown")
     return asking(
       ID,
@@ -85,12 +92,12 @@ function askedFinding(subject: JointSubject, edition: Edition, one: LandedGroup)
   const words = strandingWords(conductor.stranding);
   formStep(worksheet, one);
   const path = `${subject.origin}/openings/${openingIndex}/ranges`;
-  if (opening.ranges.length > 0) listedStep(worksheet, subject, edition, one, listedIn(opening));
+  if (listed.length > 0) listedStep(worksheet, subject, edition, one, opening.ranges, listed);
   return asking(
     ID,
     worksheet,
     path,
-    opening.ranges.length === 0
+    listed.length === 0
       ? "The strand forms that the connector is listed for are not known."
       : `The connector is listed for ${offered}, which says nothing of ${words}.`,
     { cite: clauseFor(conductor.stranding, edition), required: `a listing that names ${words}`, offered },
@@ -104,14 +111,15 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
   const lists: string[] = [];
   for (const one of landed) {
     const { stranding } = one.conductor;
-    const listed = rangeFor(one);
+    const ranges = rangesFor(one);
+    const listed = listedIn(ranges);
     if (isFinerThanClassC(stranding)) cite = edition.clauses.finelyStranded;
     const form = formStep(worksheet, one);
     worksheet.compare(
       "the strand form is listed",
       form,
       "in",
-      listedStep(worksheet, subject, edition, one, listed),
+      listedStep(worksheet, subject, edition, one, ranges, listed),
       clauseFor(stranding, edition),
     );
     addOnce(forms, strandingWords(stranding));
@@ -129,16 +137,17 @@ function formStep(worksheet: Worksheet, { conductor, group }: LandedGroup): Step
   return worksheet.given("strand form of the conductor", conductor.stranding, conductorPath(group, "stranding"));
 }
 
-/** The listed forms; where a range bears no strand mark, the base case is written down as assumed. */
+/** The forms these ranges are listed for; where one of them bears no strand mark, the base case is assumed. */
 function listedStep(
   worksheet: Worksheet,
   { origin }: JointSubject,
   edition: Edition,
-  { opening, openingIndex }: LandedGroup,
+  { openingIndex }: LandedGroup,
+  ranges: readonly SizeRange[],
   listed: readonly Stranding[],
 ): Step {
   const path = `${origin}/openings/${openingIndex}/ranges`;
-  if (!opening.ranges.some((range) => range.strandings === "unmarked"))
+  if (!ranges.some((range) => range.strandings === "unmarked"))
     return worksheet.given("strand forms listed", listed, path);
   const marks = worksheet.given("strand marks of a range", "unmarked", path);
   return worksheet.assume(
@@ -151,22 +160,22 @@ function listedStep(
   );
 }
 
-/** All forms that any range of the opening names. */
-function listedIn({ ranges }: Opening): readonly Stranding[] {
-  const [only] = ranges;
-  if (ranges.length === 1 && only !== undefined) return formsOf(only.strandings);
+/** All forms that any of the ranges names. */
+function listedIn(ranges: readonly SizeRange[]): readonly Stranding[] {
+  const [only, another] = ranges;
+  // The list as the connector holds it, whose words are put together once.
+  if (only !== undefined && another === undefined) return formsOf(only.strandings);
   const forms: Stranding[] = [];
   for (const { strandings } of ranges) for (const form of formsOf(strandings)) addOnce(forms, form);
   return forms;
 }
 
-/** The forms of the range that takes the conductor; of all ranges where none takes its size. */
-function rangeFor({ conductor, opening }: LandedGroup): readonly Stranding[] {
+/** The range that takes the conductor; all ranges where its size lies in none that names its form. */
+function rangesFor({ conductor, opening: { ranges } }: LandedGroup): readonly SizeRange[] {
+  if (ranges.length === 1) return ranges;
   const size = sizeOf(conductor.size);
-  const range = opening.ranges.find(
-    (one) => namesStranding(one, conductor.stranding) && positionIn(one, size) === "within",
-  );
-  return range === undefined ? listedIn(opening) : formsOf(range.strandings);
+  const range = ranges.find((one) => namesStranding(one, conductor.stranding) && positionIn(one, size) === "within");
+  return range === undefined ? ranges : [range];
 }
 
 function formsOf(strandings: readonly Stranding[] | "unmarked"): readonly Stranding[] {

@@ -75,7 +75,7 @@ describe("strand class by the number of strands", () => {
     expect(finding.sentence).toContain("class-H (rope-of-concentric) or class-I (bunched)");
     expect(found("3 AWG", 133, { lay: "rope-of-concentric" })).toBe("class-H");
     expect(found("3 AWG", 133, { lay: "bunched" })).toBe("class-I");
-    expect(found("3 AWG", 133, { lay: "concentric" })).toBe("refused");
+    expect(ask("3 AWG", 133, { lay: "concentric" }).refusal?.code).toBe("NO_SOLUTION");
     // published: Table 10, 26 strands at 16 AWG; hand: 2580 / 26 = 99.2, a wire of 30 AWG
     expect(ask("16 AWG", 26).sentence).toContain("class-B (concentric) or class-K (bunched)");
   });
@@ -88,6 +88,9 @@ describe("strand class by the number of strands", () => {
   test("aluminum has class B only", () => {
     expect(found("4/0 AWG", 19, { metal: "aluminum" })).toBe("class-B");
     expect(found("4/0 AWG", 37, { metal: "aluminum" })).toBe("refused");
+    // hand: 1330 is class K at 2/0 AWG, a bunched conductor, and those are made of copper
+    expect(found("2/0 AWG", 1330, { metal: "aluminum" })).toBe("refused");
+    expect(found("2/0 AWG", 1330, { metal: "copper-clad-aluminum" })).toBe("refused");
   });
   // hand: a wire of n AWG is 0.005 x 92 ^ ((36 - n) / 39) in thick (ASTM B258); G and H are ropes of 7 or 19 wires
   test("the wires and the ropes of the tables that nobody else has entered follow from the gauge and from their make-up", () => {

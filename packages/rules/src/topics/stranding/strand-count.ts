@@ -63,8 +63,7 @@ export const strandCount: Calculation<StrandClassQuestion> = {
     const size = sheet.given("size", parsed.text, "question/size");
     const metal = sheet.given("metal", question.metal, "question/metal");
     const strands = sheet.count("number of strands", question.strands, "question/strands", "strands");
-    if (question.strands === 1)
-      return finish(sheet, { class: "solid", lay: "concentric", step: strands }, question, edition);
+    if (question.strands === 1) return finish(sheet, { class: "solid", step: strands }, question, edition);
     const candidates = candidatesOf(sheet, question, { size, metal, strands }, edition);
     if (isClosed(candidates)) return candidates;
     return choose(sheet, candidates, question, edition);
@@ -135,8 +134,7 @@ function bunchedClass(
   const wire = sheet.divide("area of one strand", area, strands, "cmil", table.cite);
   const least = sheet.state("least area against the wire of a class", WIRE_FROM, table.cite);
   const most = sheet.state("largest area against the wire of a class", WIRE_TO, table.cite);
-  for (const { key } of table.rows) {
-    const name = key[0] ?? "";
+  for (const { label: name } of table.rows) {
     const cell = cellAt(table, name, "wireAreaCmil");
     if (isRefused(cell)) continue;
     const printed = sheet.read(`wire of ${name}`, cell, []);
@@ -177,7 +175,7 @@ function choose(
   if (question.lay === undefined)
     return sheet.ask(
       "question/lay",
-      `${String(question.strands)} strands at ${question.size} are ${listWords(names).replace(/ and (?=[^,]*$)/, " or ")}; how they lie is not given.`,
+      `${String(question.strands)} strands at ${question.size} are ${names.join(" or ")}; how they lie is not given.`,
       cite,
     );
   const lay = sheet.given("how the strands lie", question.lay, "question/lay");
@@ -193,7 +191,6 @@ function choose(
     sheet,
     {
       class: only.class,
-      lay: only.lay,
       step: sheet.conclude("class of that lay", only.class, [only.step, lay], "the lay tells the classes apart"),
     },
     question,
@@ -203,7 +200,7 @@ function choose(
 
 function finish(
   sheet: CalculationSheet,
-  candidate: Candidate,
+  candidate: Omit<Candidate, "lay">,
   { size, strands }: StrandClassQuestion,
   edition: Edition,
 ): CalculationFinding {
