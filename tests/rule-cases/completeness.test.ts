@@ -8,7 +8,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { libraryFinding } from "../oracle/compare.js";
 import { generate } from "../oracle/generate.js";
 import { questionsOf } from "./calculation-cases.js";
-import { MORE_JOINTS, moreJoint } from "./more-joints.js";
+import { MORE_JOINTS } from "./more-joints/all-more-joints.js";
+import { moreJoint } from "./more-joints/more-joint.js";
 
 const JOINTS = 3000;
 

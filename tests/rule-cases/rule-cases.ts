@@ -3,7 +3,8 @@ import { type CheckFinding, type JointFinding, RULES } from "@landfast/rules";
 import { libraryFinding } from "../oracle/compare.js";
 import { generate } from "../oracle/generate.js";
 import { descriptionLines, ruleLines, wayOf } from "./finding-lines.js";
-import { MORE_JOINTS, moreJoint } from "./more-joints.js";
+import { MORE_JOINTS } from "./more-joints/all-more-joints.js";
+import { moreJoint } from "./more-joints/more-joint.js";
 
 /** Of the endless row of joints, these are looked at. */
 const LOOKED_AT = 6000;
