@@ -1,61 +1,14 @@
 import type { Edition } from "../../core/edition.js";
 import { openTable } from "../../core/table.js";
-import { bunchedStrands, fineStrands } from "../../generated/astm-strands-undated/index.js";
-import { kFactors } from "../../generated/iec60364-5-54-2011/index.js";
-import { padBoltTorque } from "../../generated/nema-cc1-2009/index.js";
-import { boltTorqueNeta, likeJointResistance, temperatureRise } from "../../generated/neta-ats-2021/index.js";
 import * as published from "../../generated/nfpa70-2020/index.js";
-import { physicalConstants } from "../../generated/physics-codata-and-handbooks/index.js";
-import { markingCodes } from "../../generated/ul486-2023/index.js";
 import { clausesOf } from "../nfpa70-clauses.js";
+import { nfpa70Tables } from "../nfpa70-tables.js";
 
 /** NFPA 70, edition 2020. */
 export const nfpa70Edition2020: Edition = Object.freeze({
   ruleSet: "nfpa70",
   edition: "2020",
-  tables: Object.freeze({
-    ampacityRaceway: openTable(published.ampacityRaceway),
-    ampacityFreeAir: openTable(published.ampacityFreeAir),
-    ambientCorrection30c: openTable(published.ambientCorrection30c),
-    smallConductor: openTable(published.smallConductor),
-    standardRatings: openTable(published.standardRatings),
-    equipmentGround: openTable(published.equipmentGround),
-    electrodeConductorCopperService: openTable(published.electrodeConductorCopperService),
-    electrodeConductorAluminumService: openTable(published.electrodeConductorAluminumService),
-    bondingJumperCopperSupply: openTable(published.bondingJumperCopperSupply),
-    bondingJumperAluminumSupply: openTable(published.bondingJumperAluminumSupply),
-    bendingSide: openTable(published.bendingSide),
-    bendingSideCompact: openTable(published.bendingSideCompact),
-    bendingOpposite: openTable(published.bendingOpposite),
-    bendingOppositeCompact: openTable(published.bendingOppositeCompact),
-    insulationTypes: openTable(published.insulationTypes),
-    markingCodes: openTable(markingCodes),
-    torqueByConductor: openTable(published.torqueByConductor),
-    torqueSmallSlotted: openTable(published.torqueSmallSlotted),
-    torqueSocket: openTable(published.torqueSocket),
-    padBoltTorque: openTable(padBoltTorque),
-    conductorPropertiesStranded: openTable(published.conductorPropertiesStranded),
-    conductorPropertiesSolid: openTable(published.conductorPropertiesSolid),
-    acImpedance: openTable(published.acImpedance),
-    conduitArea: openTable(published.conduitArea),
-    conduitFill: openTable(published.conduitFill),
-    insulatedArea: openTable(published.insulatedArea),
-    insulatedDiameter: openTable(published.insulatedDiameter),
-    compactArea: openTable(published.compactArea),
-    boxVolume: openTable(published.boxVolume),
-    motorCurrent1ph: openTable(published.motorCurrent1ph),
-    motorCurrent3ph: openTable(published.motorCurrent3ph),
-    motorShortCircuitDevice: openTable(published.motorShortCircuitDevice),
-    adjustmentFactor: openTable(published.adjustmentFactor),
-    boltTorqueNeta: openTable(boltTorqueNeta),
-    likeJointResistance: openTable(likeJointResistance),
-    temperatureRise: openTable(temperatureRise),
-    physicalConstants: openTable(physicalConstants),
-    kFactors: openTable(kFactors),
-    stranding: openTable(published.stranding),
-    fineStrands: openTable(fineStrands),
-    bunchedStrands: openTable(bunchedStrands),
-  }),
+  tables: nfpa70Tables(published),
   clauses: clausesOf("2020", {
     parallel: "310.10(G)",
     bendingOpposite: "312.6(B)(2)",
