@@ -433,6 +433,22 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
       ),
     ),
   ),
+  "temperature-rise": [
+    ...[12, 0.4, 1, 3.5, 15, 15.2, 0, -4].map(
+      (temperatureRiseC) => ({ comparisons: [{ with: "like-part", temperatureRiseC, likeLoad: true }] }) as const,
+    ),
+    ...[10, 10.5, 20, 33.3, 40, 41, -1].map(
+      (temperatureRiseC) => ({ comparisons: [{ with: "air", temperatureRiseC }] }) as const,
+    ),
+    {
+      comparisons: [
+        { with: "like-part", temperatureRiseC: 2, likeLoad: true },
+        { with: "air", temperatureRiseC: 25 },
+      ],
+    },
+    { comparisons: [{ with: "like-part", temperatureRiseC: 12 }] },
+    { comparisons: [{ with: "like-part", temperatureRiseC: 12, likeLoad: false }] },
+  ],
   torque: (
     [
       { kind: "socket", acrossFlats: "5/16" },

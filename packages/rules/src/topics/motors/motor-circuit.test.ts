@@ -5,7 +5,7 @@ import { nfpa70Edition2020 } from "../../rulesets/nfpa70-2020/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { type MotorCircuitQuestion, motorCircuit } from "./motor-circuit.js";
 import type { MotorConductor } from "./motor-conductor.js";
-import type { Motor } from "./motor-current.js";
+import { MOTOR_BUILDS, MOTOR_KINDS, type Motor } from "./motor-current.js";
 
 function motor(horsepower: string, change: Partial<Motor> = {}): Motor {
   return { kind: "squirrel-cage", horsepower, voltageV: 460, build: "ordinary", ...change };
@@ -90,9 +90,61 @@ describe("current of the tables", () => {
     });
   });
 
+  // hand: the ends of each column's voltages, cells of Tables 430.248 and 430.250 for 5 hp, x 1.25
   test.each([
-    [{ motor: motor("25", { voltageV: 439 }) }, "OUTSIDE_TABLE"],
-    [{ motor: motor("25", { voltageV: 481 }) }, "OUTSIDE_TABLE"],
+    ["single-phase", [110, 115, 120], 70],
+    ["single-phase", [200], 40.25],
+    ["single-phase", [208], 38.5],
+    ["single-phase", [220, 230, 240], 35],
+    ["squirrel-cage", [200], 21.875],
+    ["squirrel-cage", [208], 20.875],
+    ["squirrel-cage", [220, 230, 240], 19],
+    ["squirrel-cage", [440, 460, 480], 9.5],
+    ["squirrel-cage", [550, 575, 600], 7.625],
+  ] as const)("5 hp %s at any of %j V needs %d A", (kind, volts, needed) => {
+    for (const voltageV of volts)
+      expect(main({ ask: "conductor", motor: motor("5", { kind, voltageV }) }), String(voltageV)).toBe(needed);
+  });
+  test.each([
+    ["single-phase", [109, 121, 199, 201, 207, 209, 219, 241, 460]],
+    ["squirrel-cage", [109, 121, 199, 201, 207, 209, 219, 241, 439, 481, 549, 601, 2299, 2301]],
+  ] as const)("5 hp %s: no column is for any of %j V", (kind, volts) => {
+    for (const voltageV of volts)
+      expect(ask({ ask: "conductor", motor: motor("5", { kind, voltageV }) }), String(voltageV)).toMatchObject({
+        outcome: "refused",
+        refusal: {
+          code: "OUTSIDE_TABLE",
+          detail: expect.stringContaining(`no column for ${String(voltageV)} V`) as string,
+        },
+      });
+  });
+  // hand: 5 hp at 230 V: 15.2 A three-phase and 28 A single-phase, x 1.25; the other two tables are not held
+  test("every kind and build of motor is answered, asked about or refused", () => {
+    const at = (change: Partial<Motor>) => {
+      const { outcome, results } = ask({ ask: "conductor", motor: motor("5", { voltageV: 230, ...change }) });
+      return results[0]?.value ?? outcome;
+    };
+    expect(MOTOR_KINDS.map((kind) => [kind, at({ kind })])).toEqual([
+      ["squirrel-cage", 19],
+      ["wound-rotor", 19],
+      ["synchronous", "refused"],
+      ["direct-current", "refused"],
+      ["single-phase", 35],
+    ]);
+    expect(MOTOR_BUILDS.map((build) => [build, at({ build })])).toEqual([
+      ["ordinary", 19],
+      ["low-speed-or-high-torque", "missing"],
+      ["multispeed", "missing"],
+    ]);
+  });
+  // hand: 16 x 1.25 = 20
+  test("no advice against the nameplate where it is the nameplate that counts", () => {
+    const finding = ask({ ask: "conductor", motor: motor("5", { build: "multispeed", nameplateA: 16 }) });
+    expect(finding.results[0]?.value).toBe(20);
+    expect(finding.advice).toEqual([]);
+  });
+
+  test.each([
     [{ motor: motor("25", { voltageV: 2300 }) }, "OUTSIDE_TABLE"],
     [{ motor: motor("28") }, "OUTSIDE_TABLE"],
     [{ motor: motor("5", { kind: "single-phase" }) }, "OUTSIDE_TABLE"],
@@ -100,6 +152,8 @@ describe("current of the tables", () => {
     [{ motor: motor("25", { kind: "direct-current" }) }, "NOT_COVERED"],
     [{ motor: motor("25"), duty: "other" }, "NOT_COVERED"],
     [{ motor: motor("500"), conductor: { ...COPPER, terminalTemperature: c(60) } }, "NO_SOLUTION"],
+    [{ motor: motor("25"), conductor: { ...COPPER, terminalTemperature: c(59) } }, "OUTSIDE_TABLE"],
+    [{ motor: motor("25"), conductor: { ...COPPER, insulationRating: c(59) } }, "OUTSIDE_TABLE"],
   ] as const)("%j is refused with %s", (part, code) => {
     expect(ask({ ask: "conductor", ...part })).toMatchObject({ outcome: "refused", refusal: { code }, results: [] });
   });
@@ -147,6 +201,29 @@ describe("conductor of a motor", () => {
       });
     },
   );
+  // hand: 310 A at 75 C is 350 kcmil whether the motor of over 100 A is unmarked or of design B
+  test("no design letter is asked for above 100 A, where an unmarked terminal counts as 75 C", () => {
+    const { designLetter: _left, ...conductor } = COPPER;
+    expect(main({ ask: "conductor", motor: motor("100", { voltageV: 230 }), conductor })).toBe("350 kcmil");
+  });
+  // hand: 42.5 A, terminals 60 to 75 C and the rest 75 C: 8 AWG or 6 AWG. 310 A: at 60 C 500 kcmil, at 75 C 350 kcmil
+  test("the terminals are asked for above 100 A too: not given is not unmarked", () => {
+    const { terminalTemperature: _left, ...conductor } = COPPER;
+    expect(ask({ ask: "conductor", motor: motor("100", { voltageV: 230 }), conductor }).missing[0]?.path).toBe(
+      "question/conductor/terminalTemperature",
+    );
+  });
+  // hand: 42.5 A: 8 AWG carries 40 A at 60 C, 50 A at 75 C and 55 A at 90 C
+  test.each([
+    [74.9, "6 AWG"],
+    [75, "8 AWG"],
+    [89.9, "8 AWG"],
+    [105, "8 AWG"],
+  ])("terminals rated %d C take the column below: %s", (rated, size) => {
+    expect(
+      main({ ask: "conductor", motor: motor("25"), conductor: { ...COPPER, terminalTemperature: c(rated) } }),
+    ).toBe(size);
+  });
   test("it is not asked for where it does not: a 60 C terminal settles the column", () => {
     const conductor = { metal: "copper", terminalTemperature: c(60) } as const;
     expect(main({ ask: "conductor", motor: motor("25"), conductor })).toBe("6 AWG");
@@ -190,7 +267,19 @@ describe("overload device", () => {
       missing: [{ path: "question/motor/nameplateA" }],
     });
   });
+  test("duty other than continuous is not answered, whatever the horsepower", () => {
+    expect(ask({ ...question, duty: "other", serviceFactor: 1.15 })).toMatchObject({
+      outcome: "refused",
+      refusal: { code: "NOT_COVERED" },
+    });
+  });
+  test.each([Number.NaN, 0, -1])("a service factor or rise of %d is no mark", (marked) => {
+    expect(() => ask({ ...question, serviceFactor: marked, temperatureRiseC: 40 })).toThrow(RangeError);
+    expect(() => ask({ ...question, serviceFactor: 1, temperatureRiseC: marked })).toThrow(RangeError);
+  });
   test.each([
+    ["1/6", "refused"],
+    ["1/2", "refused"],
     ["3/4", "refused"],
     ["1", "refused"],
     ["1-1/2", "answered"],
@@ -260,6 +349,70 @@ describe("short-circuit device", () => {
     const finding = device(horsepower, { kind, failsToStart: true }, change);
     expect(finding.results.slice(0, 2).map(({ value }) => value)).toEqual([largest, before]);
   });
+  // hand: motor current 99 A: 396 %: 350 A; 100 A: x 4 = 400 A; 101 A: x 3 = 303: 300 A, and 252.5 by the table: 300 A;
+  // 120 A: x 3 = 360: 350 A, and 300 A by the table
+  test.each([
+    [99, 250, 350],
+    [100, 250, 400],
+    [101, 300, 300],
+    [120, 300, 350],
+  ])("a breaker for %d A: %d A, and %d A where the motor does not start", (nameplateA, before, largest) => {
+    const built = { build: "multispeed", nameplateA } as const;
+    expect(device("25", { kind: "inverse-time-breaker" }, built).results[0]?.value).toBe(before);
+    expect(
+      device("25", { kind: "inverse-time-breaker", failsToStart: true }, built).results.map(({ value }) => value),
+    ).toEqual([largest, before, nameplateA * 2.5, nameplateA]);
+  });
+  // hand, time-delay: 221 x 2.25 = 497.25: 450 A, and 500 or 600 A are beyond it, so the 300 % of larger fuses (663 A) does
+  // not make it "601 A or less". 266 A: 598.5, 500 A. 267 A: 600.75, 600 A, and 267 x 3 = 801 for larger ones: 800 A
+  test("the 300 % of larger fuses counts only where 600 A is allowed too", () => {
+    const fails = { kind: "time-delay-fuse", failsToStart: true } as const;
+    expect(device("75", fails, { voltageV: 200 }).results[0]?.value).toBe(450);
+    const at = (nameplateA: number) => device("75", fails, { build: "multispeed", nameplateA }).results[0]?.value;
+    expect([at(266), at(267)]).toEqual([500, 800]);
+  });
+  // hand: 800 x 3 = 2400: 2000 A; nontime-delay fuses have 2400 A by the table, and 2500 A as the next rating above it
+  test.each(["time-delay-fuse", "nontime-delay-fuse"] as const)("a %s above 600 A has 300 percent", (kind) => {
+    const built = { build: "multispeed", nameplateA: 800 } as const;
+    expect(device("75", { kind, failsToStart: true }, built).results[0]?.value).toBe(
+      kind === "time-delay-fuse" ? 2000 : 2500,
+    );
+  });
+  // hand, nontime-delay: 150 A x 4 = 600 A; 151 A: 604, but 600 A is the last rating of that limit, and 453 is below it
+  test("400 % is for fuses up to 600 A", () => {
+    const fails = { kind: "nontime-delay-fuse", failsToStart: true } as const;
+    const at = (nameplateA: number) => device("25", fails, { build: "multispeed", nameplateA }).results[0]?.value;
+    expect([at(149), at(150), at(151), at(199)]).toEqual([500, 600, 600, 600]);
+  });
+  // hand: 2400 x 2.5 = 6000 A, the last rating; 2401 A needs more than any standard one
+  test("above the last standard rating there is no answer", () => {
+    const at = (nameplateA: number) =>
+      device("25", { kind: "inverse-time-breaker" }, { build: "multispeed", nameplateA });
+    expect(at(2400).results[0]?.value).toBe(6000);
+    expect(at(2401)).toMatchObject({ outcome: "refused", refusal: { code: "NO_SOLUTION" }, results: [] });
+  });
+  // hand: 4 A x 1.5 = 6 A: a fuse of 6 A is standard, a breaker of 10 A from 2023 on, one of 15 A before
+  test.each([
+    [nfpa70Edition2017, 15],
+    [nfpa70Edition2020, 15],
+    [nfpa70Edition2023, 10],
+  ])("the smallest ratings are those of fuses (%#)", (edition, breakerA) => {
+    const small = { kind: "wound-rotor", build: "multispeed", nameplateA: 4 } as const;
+    expect(device("2", { kind: "time-delay-fuse" }, small, edition).results[0]?.value).toBe(6);
+    expect(device("2", { kind: "inverse-time-breaker" }, small, edition).results[0]?.value).toBe(breakerA);
+  });
+  test("what closes the motor's current closes the device", () => {
+    expect(device("25", { kind: "time-delay-fuse" }, { build: "multispeed" }).missing[0]?.path).toBe(
+      "question/motor/nameplateA",
+    );
+    expect(device("25", { kind: "time-delay-fuse" }, { voltageV: 481 }).refusal?.code).toBe("OUTSIDE_TABLE");
+  });
+  // hand: 10 x 2.50 = 25 A: direct-current motors have 250 % instead of 800 % for an instantaneous trip
+  test("a motor that goes by its nameplate has the percent of its kind", () => {
+    const built = { kind: "direct-current", build: "low-speed-or-high-torque", nameplateA: 10 } as const;
+    expect(device("5", { kind: "instantaneous-trip-breaker" }, built).results[0]?.value).toBe(25);
+  });
+
   // hand: at 100 A 400 % and above it 300 %: 30 hp at 200 V has 92 A, 368: 350 A; 40 hp 120 A, 360: 350 A
   test.each([
     ["30", 350],
@@ -284,6 +437,14 @@ describe("short-circuit device", () => {
       expect(finding.cite.locator).toBe("430.52(C)(3)");
     },
   );
+  // hand: 40 x 8 = 320, 40 x 13 = 520: Design B is a squirrel-cage motor, so its 1100 % and 1700 % are for no other kind
+  test.each([
+    [false, 320],
+    [true, 520],
+  ])("a wound-rotor motor said to be efficient Design B has no higher trip, fails to start %s: %d A", (fails, most) => {
+    const trip = { kind: "instantaneous-trip-breaker", efficientDesignB: true, failsToStart: fails } as const;
+    expect(device("30", trip, { kind: "wound-rotor" }).results[0]?.value).toBe(most);
+  });
   test("what is missing is asked for where it decides", () => {
     expect(device("25", undefined).missing[0]?.path).toBe("question/shortCircuitDevice");
     expect(device("25", { kind: "instantaneous-trip-breaker" }).missing[0]?.path).toBe(
@@ -318,6 +479,30 @@ describe("several motors on one conductor (430.24)", () => {
     expect(main({ ...question, conductor: { ...conductor, terminalTemperature: "unmarked" } })).toBe("2 AWG");
     expect(main({ ...question, conductor: { ...conductor, terminalTemperature: c(75) } })).toBe("3 AWG");
     expect(ask({ ...question, conductor }).missing[0]?.path).toBe("question/conductor/terminalTemperature");
+  });
+  // hand: 34 x 1.25 + 20 x 1.25 = 67.5; with 10 A more 77.5; 10 A alone 52.5; 77.5 A at 75 C: 4 AWG 85 A
+  test("one motor with other load beside it is counted with that load", () => {
+    const question = { ask: "conductor", motor: motor("25") } as const;
+    expect(main({ ...question, otherContinuousLoadA: 20 })).toBe(67.5);
+    expect(main({ ...question, otherLoadA: 10 })).toBe(52.5);
+    const both = { ...question, otherContinuousLoadA: 20, otherLoadA: 10 };
+    expect(main(both)).toBe(77.5);
+    expect(main({ ...both, conductor: COPPER })).toBe("4 AWG");
+    expect(ask(both).cite.locator).toBe("430.24");
+    expect(ask(both).sentence).toBe(
+      "The conductor to a motor and other load needs 77.5 A: 125 % of the motor's, 34 A, and all of the rest.",
+    );
+  });
+  test("an empty list of other motors is none", () => {
+    expect(ask({ ask: "conductor", motor: motor("25"), otherMotors: [] }).cite.locator).toBe("430.22");
+  });
+  // hand: 1.25 x 10 A = 12.5 A, 90 C all through: 18 AWG carries 14 A there, but is no wire for such a circuit
+  test("no conductor is smaller than 14 AWG copper or 12 AWG aluminum", () => {
+    const conductor = { ...COPPER, terminalTemperature: c(90) } as const;
+    const small = motor("1", { build: "multispeed", nameplateA: 5 });
+    const question = { ask: "conductor", motor: small, otherMotors: [small] } as const;
+    expect(main({ ...question, conductor })).toBe("14 AWG");
+    expect(main({ ...question, conductor: { ...conductor, metal: "aluminum" } })).toBe("12 AWG");
   });
   test("a fact of another motor is asked for where it stands", () => {
     expect(

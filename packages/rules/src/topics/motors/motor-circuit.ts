@@ -46,7 +46,7 @@ const RAISED_TO_RISE_C = 40;
  * the separate overload device trips at no more than 125 percent of the nameplate's current for a marked service factor of
  * 1.15 or more or a marked temperature rise of 40 C or less, and at no more than 115 percent for all others. Amperes.
  * Worked: 25 hp, 460 V: 34 x 1.25 = 42.5 A; nameplate 31.6 A at service factor 1.15: 31.6 x 1.25 = 39.5 A.
- * Worked: 34 A, 27 A and 21 A on one conductor: 34 x 1.25 + 27 + 21 = 90.5 A.
+ * Worked: 34 A, 27 A and 21 A on one conductor: 34 x 1.25 + 27 + 21 = 90.5 A; 34 A and 10 A of other load: 52.5 A.
  * Silent: other duties, overload devices of motors up to 1 hp, the device ahead of several motors (430.53, 430.62).
  */
 export const motorCircuit: Calculation<MotorCircuitQuestion> = {
@@ -104,13 +104,14 @@ function conductorAnswer(
       "For other than continuous duty the conductor goes by a table of duties, which is not held here.",
       clauses.motorConductors,
     );
-  const several = question.otherMotors ?? [];
-  if (several.length > 0) return severalMotorsAnswer(sheet, question, several, edition);
+  const { otherMotors = [], otherContinuousLoadA, otherLoadA } = question;
+  if (otherMotors.length > 0 || otherContinuousLoadA !== undefined || otherLoadA !== undefined)
+    return sharedConductorAnswer(sheet, question, otherMotors, edition);
   const current = motorCurrent(sheet, question.motor, edition);
   if (isClosed(current)) return current;
   const factor = sheet.state("factor for the conductor of one motor", CONDUCTOR_FACTOR, clauses.motorConductors);
   const needed = sheet.multiply("ampacity needed", [factor, current], "A", clauses.motorConductors);
-  const advice = adviceOnNameplate(question.motor, current, edition);
+  const advice = adviceOnNameplate(question.motor, edition);
   if (question.conductor === undefined)
     return sheet.finish({
       sentence: `The conductor needs ${shown(needed.value)} A, 125 % of the motor's ${shown(current.value)} A.`,
@@ -139,7 +140,7 @@ const NOT_CORRECTED =
   "Not in it: correction for a warm place and adjustment for more than three current-carrying conductors.";
 
 /** 430.24: 125 % of the largest motor, all of the others, and other loads with their continuous part at 125 %. */
-function severalMotorsAnswer(
+function sharedConductorAnswer(
   sheet: CalculationSheet,
   question: MotorCircuitQuestion,
   others: readonly Motor[],
@@ -169,8 +170,10 @@ function severalMotorsAnswer(
   }
   if (otherLoadA !== undefined) terms.push(sheet.positive("other load", otherLoadA, "question/otherLoadA", "A"));
   const needed = sheet.add("ampacity needed", terms, "A", cite);
-  const text = `The conductor to ${String(currents.length)} motors needs ${shown(needed.value)} A: 125 % of the largest, ${shown(largest.value)} A, and all of the rest`;
-  const advice = ["Motors that are kept from running together may count as one (430.24); that is not in it."];
+  const ofWhat = others.length > 0 ? `${String(currents.length)} motors` : "a motor and other load";
+  const largestWords = others.length > 0 ? "the largest" : "the motor's";
+  const text = `The conductor to ${ofWhat} needs ${shown(needed.value)} A: 125 % of ${largestWords}, ${shown(largest.value)} A, and all of the rest`;
+  const advice = ["Loads that are kept from running together may count as one (430.24); that is not in it."];
   if (question.conductor === undefined)
     return sheet.finish({ sentence: `${text}.`, cite, results: [{ name: "ampacity needed", step: needed }], advice });
   const size = motorConductorSize(sheet, needed, question.conductor, false, edition);
@@ -186,8 +189,8 @@ function severalMotorsAnswer(
   });
 }
 
-function adviceOnNameplate({ build }: Motor, current: Step, { clauses }: Edition): readonly string[] {
-  return build === "ordinary" && current.kind === "read"
+function adviceOnNameplate({ build }: Motor, { clauses }: Edition): readonly string[] {
+  return build === "ordinary"
     ? [`The nameplate current is for the overload device only: ${citationText(clauses.motorCurrent)}.`]
     : [];
 }
@@ -277,7 +280,8 @@ function markedStep(
     : sheet.positive(`marked ${label}`, value, path, unit);
 }
 
-/** Every row of the tables up to 1 hp is a plain fraction or "1". */
+/** "1-1/2" and "2" are, "1" and "3/4" are not. */
 function isOverOneHorsepower(horsepower: string): boolean {
-  return /^[2-9]|^1-|^\d{2,}/.test(horsepower) && !/^\d+\//.test(horsepower);
+  const [whole, fraction] = horsepower.split("-");
+  return Number(whole) > 1 || (whole === "1" && fraction !== undefined);
 }

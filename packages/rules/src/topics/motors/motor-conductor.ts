@@ -5,6 +5,7 @@ import type { Unmarked } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
 import type { Temperature } from "../../core/quantity.js";
+import { NEEDS_LISTED_USE } from "../../core/small-conductor.js";
 import { cellAt, isRefused, sizesOf } from "../../core/table.js";
 import { type UnmarkedTerminal, unmarkedTerminal } from "../../core/unmarked-terminal.js";
 
@@ -24,7 +25,8 @@ const RATING_BY_LETTER_C = 75;
 /** The ratings that insulation and terminals are made for, in degrees Celsius. */
 const LOWEST_C = 60;
 const HIGHEST_C = 90;
-const COLUMNS_C = [90, 75, 60] as const;
+/** Columns of the table above the lowest. */
+const COLUMNS_C = [90, 75] as const;
 
 /** What one part lets the conductor reach. The unmarked ones depend on the size that is tried. */
 interface PartLimit {
@@ -46,7 +48,8 @@ interface PartLimit {
  * 1 AWG, as 75 C beyond; those of a motor of design B, C or D as 75 C.
  * Worked: 42.5 A at 75 C, copper: 8 AWG, 50 A.
  * A conductor to several motors ends at starters and not on a motor, so no design letter counts for it.
- * Silent: neither correction for warm places nor adjustment for more than three conductors is in it.
+ * Silent: neither correction for warm places nor adjustment for more than three conductors is in it. 18 and 16 AWG, which
+ * small motors may have on terms of their own (430.22(G)), are not tried.
  */
 export function motorConductorSize(
   sheet: CalculationSheet,
@@ -56,6 +59,13 @@ export function motorConductorSize(
   edition: Edition,
 ): Step | CalculationFinding {
   const parts = partsOf(sheet, conductor, endsOnMotor, edition);
+  const tooCool = parts.find(({ state }) => state.kind === "rated" && Number(state.step.value) < LOWEST_C);
+  if (tooCool !== undefined)
+    return sheet.refuse(
+      "OUTSIDE_TABLE",
+      `The ${tooCool.label} is below ${String(LOWEST_C)} C, the lowest column of ${edition.tables.ampacityRaceway.cite.locator}.`,
+      edition.tables.ampacityRaceway.cite,
+    );
   const search: Search = { sheet, needed, conductor, edition };
   const low = smallest(search, parts, "low");
   const unknown = parts.find(({ state }) => state.kind === "unknown");
@@ -140,14 +150,17 @@ function motorState(sheet: CalculationSheet, letter: string | undefined, { claus
   };
 }
 
+function sizesTried({ edition }: Search): readonly string[] {
+  return sizesOf(edition.tables.ampacityRaceway).filter((size) => !NEEDS_LISTED_USE.includes(size));
+}
+
 /** The first size, from the smallest up, that carries what is needed; nothing is written down. */
 function smallest(search: Search, parts: readonly PartLimit[], bound: "low" | "high"): string | undefined {
   const { needed, conductor, edition } = search;
   const table = edition.tables.ampacityRaceway;
-  return sizesOf(table).find((size) => {
-    const column = columnFor(limitC(search, parts, size, bound));
-    const cell = column === undefined ? undefined : cellAt(table, size, columnId(conductor.metal, column));
-    return cell !== undefined && !isRefused(cell) && Number(cell.value) >= Number(needed.value);
+  return sizesTried(search).find((size) => {
+    const cell = cellAt(table, size, columnId(conductor.metal, limitC(search, parts, size, bound)));
+    return !isRefused(cell) && Number(cell.value) >= Number(needed.value);
   });
 }
 
@@ -174,10 +187,8 @@ function unmarkedAt({ needed }: Search, size: string): UnmarkedTerminal {
 function writeSearch(search: Search, parts: readonly PartLimit[], found: string): Step {
   const { sheet, needed, conductor, edition } = search;
   const table = edition.tables.ampacityRaceway;
-  for (const size of sizesOf(table)) {
-    const column = columnFor(limitC(search, parts, size, "low"));
-    if (column === undefined) continue;
-    const cell = cellAt(table, size, columnId(conductor.metal, column));
+  for (const size of sizesTried(search)) {
+    const cell = cellAt(table, size, columnId(conductor.metal, limitC(search, parts, size, "low")));
     if (isRefused(cell)) continue;
     const tried = sheet.conclude("size tried", size, [], "next size of the table");
     const limit = writeLimit(search, parts, tried);
@@ -219,10 +230,8 @@ function writeLimit(search: Search, parts: readonly PartLimit[], size: Step): St
   );
 }
 
-function columnFor(limit: number): number | undefined {
-  return COLUMNS_C.find((column) => column <= limit);
-}
-
-function columnId(metal: ConductorMetal, column: number): string {
-  return `${metal === "copper" ? "copper" : "aluminum"}${String(column)}`;
+/** The hottest column that the limit allows. */
+function columnId(metal: ConductorMetal, limit: number): string {
+  const columnC = COLUMNS_C.find((column) => column <= limit) ?? LOWEST_C;
+  return `${metal === "copper" ? "copper" : "aluminum"}${String(columnC)}`;
 }

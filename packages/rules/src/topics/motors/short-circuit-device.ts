@@ -43,6 +43,9 @@ const TERMS: Readonly<Record<ShortCircuitDeviceKind, DeviceTerms>> = {
   "inverse-time-breaker": { column: "inverseTime", words: "inverse-time breaker", ratings: "circuit-breaker" },
 };
 
+/** The row of Design B motors for energy or premium efficiency. */
+const EFFICIENT_DESIGN_B = "squirrel-cage-design-b-efficient";
+
 /** Fuses above this rating have a limit of their own, and breakers a lower one for motors above this current. */
 const SMALL_FUSE_UP_TO_A = 600;
 const SMALL_MOTOR_UP_TO_A = 100;
@@ -64,6 +67,8 @@ const TRIP_EFFICIENT_PERCENT = 1700;
  * above 600 A, 400 % for inverse-time breakers up to 100 A of motor current and 300 % above. Instantaneous trips, only as
  * part of a listed combination controller, up to 1300 %, or 1700 % for efficient Design B, where an evaluation shows the need.
  * Worked: 25 hp, 460 V, 34 A, inverse-time: 34 x 250 / 100 = 85 A, so 90 A; 34 x 400 / 100 = 136, so 125 A if it fails to start.
+ * Fuses above 600 A count only where those of 600 A are allowed too, so that every rating below the answer is allowed:
+ * 221 A on time-delay fuses: 221 x 225 / 100 = 497.25, so 450 A, although 221 x 300 / 100 = 663 A would let in one of 601 A.
  * Silent: values in the maker's table of overload relays, which may ask for less (430.52(C)(2)); torque motors, several
  * windings, and Class CC fuses, for which the nontime-delay column holds.
  */
@@ -91,7 +96,7 @@ export function shortCircuitDevice(
   if (isClosed(percent)) return percent;
   const byTable = share(sheet, "largest device by the table", current, percent, cite);
   return terms.ratings === undefined
-    ? settingAnswer(sheet, device, current, byTable, edition)
+    ? settingAnswer(sheet, device.failsToStart === true, row === EFFICIENT_DESIGN_B, current, byTable, edition)
     : ratingAnswer({ sheet, device, terms, current, byTable, edition }, terms.ratings);
 }
 
@@ -114,7 +119,7 @@ function rowOf(
     efficientDesignB,
     "question/shortCircuitDevice/efficientDesignB",
   );
-  return efficientDesignB ? "squirrel-cage-design-b-efficient" : "squirrel-cage";
+  return efficientDesignB ? EFFICIENT_DESIGN_B : motor.kind;
 }
 
 function share(sheet: CalculationSheet, label: string, current: Step, percent: Step, cite: Citation) {
@@ -132,7 +137,8 @@ function share(sheet: CalculationSheet, label: string, current: Step, percent: S
 /** A trip is set, not rated, so no standard rating applies to it. */
 function settingAnswer(
   sheet: CalculationSheet,
-  device: ShortCircuitDevice,
+  failsToStart: boolean,
+  isEfficientDesignB: boolean,
   current: Step,
   byTable: Step,
   edition: Edition,
@@ -141,7 +147,7 @@ function settingAnswer(
   const advice = [
     "An instantaneous-trip breaker is adjustable and part of a combination controller that is listed with it.",
   ];
-  if (device.failsToStart !== true)
+  if (!failsToStart)
     return sheet.finish({
       sentence: `The trip is set to no more than ${shown(byTable.value)} A.`,
       cite,
@@ -151,7 +157,7 @@ function settingAnswer(
   const fails = failsStep(sheet);
   const most = sheet.state(
     "percent never to be passed",
-    device.efficientDesignB === true ? TRIP_EFFICIENT_PERCENT : TRIP_PERCENT,
+    isEfficientDesignB ? TRIP_EFFICIENT_PERCENT : TRIP_PERCENT,
     cite,
     "%",
     [fails],
@@ -242,39 +248,36 @@ function failsStep(sheet: CalculationSheet): Step {
   );
 }
 
-/** A limit, and the ratings that it is for. */
+/** A limit, and the largest rating that it is for. */
 interface RaisedLimit {
   readonly amperes: Step;
-  readonly fromA: number;
   readonly toA: number;
 }
 
 function limitsOf({ sheet, device, current, edition }: RatingWork, uses: readonly Step[]): readonly RaisedLimit[] {
   const cite = edition.clauses.motorShortCircuitDevice;
-  const limit = (percent: number, fromA: number, toA: number, what: string): RaisedLimit => {
+  const limit = (percent: number, toA: number, what: string): RaisedLimit => {
     const most = sheet.state(`percent never to be passed, ${what}`, percent, cite, "%", uses);
-    return { amperes: share(sheet, `never to be passed, ${what}`, current, most, cite), fromA, toA };
+    return { amperes: share(sheet, `never to be passed, ${what}`, current, most, cite), toA };
   };
   if (device.kind === "inverse-time-breaker") {
     const small = Number(current.value) <= SMALL_MOTOR_UP_TO_A;
     return [
       limit(
         small ? BREAKER_SMALL_MOTOR_PERCENT : BREAKER_LARGE_MOTOR_PERCENT,
-        0,
         Number.POSITIVE_INFINITY,
         `motor current ${small ? "up to" : "over"} ${String(SMALL_MOTOR_UP_TO_A)} A`,
       ),
     ];
   }
   const percent = device.kind === "time-delay-fuse" ? TIME_DELAY_PERCENT : NONTIME_DELAY_PERCENT;
-  return [
-    limit(percent, 0, SMALL_FUSE_UP_TO_A, `fuses up to ${String(SMALL_FUSE_UP_TO_A)} A`),
-    limit(LARGE_FUSE_PERCENT, SMALL_FUSE_UP_TO_A, Number.POSITIVE_INFINITY, "larger fuses"),
-  ];
+  const upTo600 = limit(percent, SMALL_FUSE_UP_TO_A, `fuses up to ${String(SMALL_FUSE_UP_TO_A)} A`);
+  return Number(upTo600.amperes.value) < SMALL_FUSE_UP_TO_A
+    ? [upTo600]
+    : [upTo600, limit(LARGE_FUSE_PERCENT, Number.POSITIVE_INFINITY, "larger fuses")];
 }
 
 /** The largest standard rating within the limit and among the ratings that it is for; 0 where there is none. */
-function withinLimit({ amperes, fromA, toA }: RaisedLimit, ratings: DeviceKind, edition: Edition): number {
-  const ratingA = standardRatingTo(edition, Math.min(Number(amperes.value), toA), ratings);
-  return ratingA !== undefined && ratingA > fromA ? ratingA : 0;
+function withinLimit({ amperes, toA }: RaisedLimit, ratings: DeviceKind, edition: Edition): number {
+  return standardRatingTo(edition, Math.min(Number(amperes.value), toA), ratings) ?? 0;
 }
