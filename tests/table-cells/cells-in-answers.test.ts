@@ -192,6 +192,15 @@ function askAll(edition: Edition, ask: Ask): void {
       { joint: "B", microOhm: 1 },
     ],
   });
+  for (const temperatureRiseC of [2, 12, 25, 50])
+    ask("temperature-rise", {
+      comparisons: [
+        { with: "like-part", temperatureRiseC, likeLoad: true },
+        { with: "air", temperatureRiseC },
+      ],
+    });
+  for (const temperatureRiseC of [2, 12, 25])
+    ask("temperature-rise", { comparisons: [{ with: "air", temperatureRiseC }] });
   for (const kind of RACEWAY_KINDS)
     for (const tradeSize of keysOf(edition, "conduitArea")
       .filter((key) => key.startsWith(`${kind} `))

@@ -21,5 +21,6 @@ export const WITHOUT_SECOND_ENTRY: Readonly<Record<string, { readonly cells: num
   },
   "insulation-types": { cells: 51, instead: "what the letters of a type say, in relations.test.ts" },
   "k-factors": { cells: 60, instead: "k by the two temperatures and the metal's constants, in relations.test.ts" },
+  "temperature-rise": { cells: 4, instead: "the actions are in our own words; the ends of the grades are held" },
   "marking-codes": { cells: 14, instead: "the note is in our own words; metals, temperature and intermix are held" },
 };

@@ -19,6 +19,7 @@ import { RACEWAY_FILL_CASES } from "./raceway-fill-cases.js";
 import { SHORT_CIRCUIT_CASES } from "./short-circuit-cases.js";
 import { STRAND_CLASS_CASES } from "./strand-class-cases.js";
 import { TAP_CASES } from "./tap-cases.js";
+import { TEMPERATURE_RISE_CASES } from "./temperature-rise-cases.js";
 import { TORQUE_CASES } from "./torque-cases.js";
 import { VOLTAGE_DROP_CASES } from "./voltage-drop-cases.js";
 import { WIREWAY_FILL_CASES } from "./wireway-fill-cases.js";
@@ -44,6 +45,7 @@ export const WORKED_CASES: { readonly [Name in CalculationName]: readonly Worked
   "short-circuit": SHORT_CIRCUIT_CASES,
   "strand-class": STRAND_CLASS_CASES,
   tap: TAP_CASES,
+  "temperature-rise": TEMPERATURE_RISE_CASES,
   torque: TORQUE_CASES,
   "voltage-drop": VOLTAGE_DROP_CASES,
   "wireway-fill": WIREWAY_FILL_CASES,

@@ -32,5 +32,8 @@ export const netaAts = from("NETA ATS-2021", "from memory");
 /** Pages that quote the acceptance and maintenance specifications on low resistance. */
 export const testingPage = from("electrical testing page (web)", "read");
 export const breakerMaker = from("circuit-breaker maker's answers on contact resistance (web)", "read");
+/** Public copies of the table: of the 2003 acceptance specification, and of the maintenance specification. */
+export const netaAts2003 = from("NETA ATS-2003 (public copy)", "read");
+export const netaMtsPage = from("NETA MTS, reprinted on a page on thermography (web)", "read");
 export const armyManual = from("US Army TM 5-3895-374-24-1 (web)", "read");
 export const nbsHandbook = from("NBS Handbook 100, Copper Wire Tables", "from memory");

@@ -15,6 +15,7 @@ import { type BondingJumperQuestion, bondingJumper } from "./topics/ground-size/
 import { type ElectrodeConductorQuestion, electrodeConductor } from "./topics/ground-size/electrode-conductor.js";
 import { type EquipmentGroundQuestion, equipmentGround } from "./topics/ground-size/equipment-ground.js";
 import { type ContactResistanceQuestion, contactResistance } from "./topics/inspection/contact-resistance.js";
+import { type TemperatureRiseQuestion, temperatureRise } from "./topics/inspection/temperature-rise.js";
 import { type MotorCircuitQuestion, motorCircuit } from "./topics/motors/motor-circuit.js";
 import { type OvercurrentDeviceQuestion, overcurrentDevice } from "./topics/protection/overcurrent-device.js";
 import { type DcResistanceQuestion, dcResistance } from "./topics/resistance/dc-resistance.js";
@@ -46,6 +47,7 @@ export interface CalculationQuestions {
   readonly "short-circuit": ShortCircuitQuestion;
   readonly "strand-class": StrandClassQuestion;
   readonly tap: TapQuestion;
+  readonly "temperature-rise": TemperatureRiseQuestion;
   readonly torque: TorqueQuestion;
   readonly "voltage-drop": VoltageDropQuestion;
   readonly "wireway-fill": WirewayFillQuestion;
@@ -75,6 +77,7 @@ export const CALCULATIONS: { readonly [Name in CalculationName]: Calculation<Cal
     "short-circuit": shortCircuit,
     "strand-class": strandCount,
     tap,
+    "temperature-rise": temperatureRise,
     torque,
     "voltage-drop": voltageDrop,
     "wireway-fill": wirewayFill,
@@ -141,6 +144,7 @@ export type { ElectrodeConductorQuestion } from "./topics/ground-size/electrode-
 export type { EquipmentGroundQuestion, GroundedPhases } from "./topics/ground-size/equipment-ground.js";
 export type { SupplyConductors } from "./topics/ground-size/supply-area.js";
 export type { ContactResistanceQuestion, JointReading } from "./topics/inspection/contact-resistance.js";
+export type { TemperatureComparison, TemperatureRiseQuestion } from "./topics/inspection/temperature-rise.js";
 export type { MotorCircuitAsk, MotorCircuitQuestion } from "./topics/motors/motor-circuit.js";
 export type { MotorConductor } from "./topics/motors/motor-conductor.js";
 export {

@@ -29,6 +29,7 @@ import { shortCircuit } from "./short-circuit.js";
 import { strandClass } from "./strand-class.js";
 import { SupplyConductors } from "./supply-conductors.js";
 import { tap } from "./tap.js";
+import { temperatureRise } from "./temperature-rise.js";
 import { torque } from "./torque.js";
 import { voltageDrop } from "./voltage-drop.js";
 import { wirewayFill } from "./wireway-fill.js";
@@ -54,6 +55,7 @@ const QUESTION_FORMS: { readonly [Name in CalculationName]: QuestionForm<Name> }
   "short-circuit": shortCircuit,
   "strand-class": strandClass,
   tap,
+  "temperature-rise": temperatureRise,
   torque,
   "voltage-drop": voltageDrop,
   "wireway-fill": wirewayFill,
