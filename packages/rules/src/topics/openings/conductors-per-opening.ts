@@ -5,10 +5,10 @@ import type { SharedOpening } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
 import type { Joint } from "../../core/joint.js";
-import { dutyFit, dutyOf, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
+import { dutyFit, type LandedGroup, landedGroups } from "../../core/opening-fit.js";
 import { asking, type JointSubject, type Landing, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { conductorCount, conductorsIn, contentWords, insideStep, unlikeLandings } from "./landed-opening.js";
+import { conductorCount, conductorsIn, contentWords, fullestOf, insideStep, unlikeLandings } from "./landed-opening.js";
 import { countFit, type ShareFit, shareFit } from "./opening-share.js";
 
 const ID = "conductors-per-opening";
@@ -38,10 +38,13 @@ export const conductorsPerOpening: Rule = {
   cannotSee: "which hole the electrician uses",
   check(subject, edition) {
     const landings = unlikeLandings(subject.landings);
-    if (landings.length === 0) return notApplicable(ID, "no conductor lies in an opening");
-    const refused = refusal(subject, edition, landings);
-    if (refused !== undefined) return refused;
-    return question(subject, edition, landings) ?? passed(subject, edition, landings);
+    const fullest = fullestOf(landings);
+    if (fullest === undefined) return notApplicable(ID, "no conductor lies in an opening");
+    return (
+      refusal(subject, edition, landings) ??
+      question(subject, edition, landings) ??
+      passed(subject, edition, landings, fullest)
+    );
   },
 };
 
@@ -51,7 +54,9 @@ function refusal(subject: JointSubject, edition: Edition, landings: readonly Lan
   for (const landing of landings) {
     if (countFit(landing.opening, conductorsIn(landing)) === "refused") return tooMany(subject, edition, landing);
     const share = shareFit(landing.opening, landing.conductors, conductorsIn(landing));
-    if (isRefusal(share)) return mayNotShare(subject, edition, landing, share);
+    const { shared } = landing.opening;
+    if (shared !== undefined && isRefusal(share))
+      return mayNotShare(subject, edition, landing, sharedWords(shared, share));
   }
   return undefined;
 }
@@ -60,7 +65,9 @@ function wrongDuty({ origin, joint }: JointSubject, edition: Edition, one: Lande
   const { conductor, group, opening, openingIndex } = one;
   const cite = clauseFor(joint, edition);
   const worksheet = new Worksheet();
-  const own = dutyOf(joint.conductors, group) ?? "run";
+  // Refused: the opening has the duty that the conductor has not.
+  const other = opening.duty === "run" ? "run" : "tap";
+  const own = other === "run" ? "tap" : "run";
   const duty =
     conductor.duty === undefined
       ? worksheet.conclude(
@@ -71,12 +78,7 @@ function wrongDuty({ origin, joint }: JointSubject, edition: Edition, one: Lande
           cite,
         )
       : worksheet.given("duty of the conductor", own, conductorPath(group, "duty"));
-  const other = own === "run" ? "tap" : "run";
-  const offered = worksheet.given(
-    "duty of the opening",
-    opening.duty ?? other,
-    `${origin}/openings/${openingIndex}/duty`,
-  );
+  const offered = worksheet.given("duty of the opening", other, `${origin}/openings/${openingIndex}/duty`);
   worksheet.compare("the opening is for this conductor", duty, "=", offered, cite);
   return settled(ID, worksheet, {
     sentence: `The ${own} conductor, ${conductorWords(conductor)}, has no ${own} opening left and would lie in a ${other} opening.`,
@@ -104,11 +106,10 @@ function tooMany(subject: JointSubject, edition: Edition, landing: Landing): Che
   });
 }
 
-function mayNotShare(subject: JointSubject, edition: Edition, landing: Landing, share: ShareFit): CheckFinding {
-  const { opening, openingIndex } = landing;
+function mayNotShare(subject: JointSubject, edition: Edition, landing: Landing, rule: string): CheckFinding {
+  const { openingIndex } = landing;
   const cite = edition.clauses.instructions;
   const worksheet = new Worksheet();
-  const rule = sharedWords(opening.shared, share);
   const inside = insideStep(worksheet, landing);
   const shared = worksheet.given(
     "what may share the opening",
@@ -214,13 +215,11 @@ function askedOf(
   });
 }
 
-function passed(subject: JointSubject, edition: Edition, landings: readonly Landing[]): CheckFinding {
+function passed(subject: JointSubject, edition: Edition, landings: readonly Landing[], fullest: Landing): CheckFinding {
   const cite = clauseFor(subject.joint, edition);
   const worksheet = new Worksheet();
   const held: Step[] = [];
-  let fullest = landings[0];
   for (const landing of landings) {
-    if (fullest === undefined || conductorsIn(landing) > conductorsIn(fullest)) fullest = landing;
     const inside = insideStep(worksheet, landing);
     const max = maxStep(worksheet, subject, edition, landing);
     if (max !== undefined) worksheet.compare("the opening takes so many", inside, "<=", max, cite);
@@ -234,10 +233,10 @@ function passed(subject: JointSubject, edition: Edition, landings: readonly Land
     "no opening holds more than it is marked for, or other than may share it",
     cite,
   );
-  const most = fullest === undefined ? 0 : conductorsIn(fullest);
+  const most = conductorsIn(fullest);
   return settled(ID, worksheet, {
     sentence:
-      most <= 1 || fullest === undefined
+      most <= 1
         ? "Each conductor has an opening to itself."
         : `One opening holds ${contentWords(fullest)}; ${typeof fullest.opening.conductorsMax === "number" ? "it is marked for them" : "its listed combinations decide"}.`,
     cite,
@@ -295,10 +294,10 @@ function clauseFor(joint: Joint, { clauses }: Edition): Citation {
   return joint.function === "termination" ? clauses.terminals : clauses.instructions;
 }
 
-function sharedWords(shared: SharedOpening | undefined, share: ShareFit): string {
+function sharedWords(shared: SharedOpening, share: ShareFit): string {
   if (share === "unlike-sizes") return "they are of one size";
   if (share === "unlike-metals") return "they are of one metal";
-  if (share === "metal-not-listed") return `they are of ${listWords((shared?.metals ?? []).map(metalWords))}`;
+  if (share === "metal-not-listed") return `they are of ${listWords((shared.metals ?? []).map(metalWords))}`;
   return `they are ${limitWords(shared)}`;
 }
 
@@ -311,7 +310,7 @@ function sharedRules(shared: SharedOpening): string[] {
   return rules;
 }
 
-function limitWords(shared: SharedOpening | undefined): string {
-  if (shared?.from === undefined) return `${shared?.to ?? ""} or smaller`;
-  return shared.to === undefined ? `${shared.from} or larger` : `${shared.from} to ${shared.to}`;
+function limitWords({ from, to }: SharedOpening): string {
+  if (from === undefined) return `${to ?? ""} or smaller`;
+  return to === undefined ? `${from} or larger` : `${from} to ${to}`;
 }

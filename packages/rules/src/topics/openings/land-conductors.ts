@@ -66,9 +66,14 @@ export function landConductors(joint: Joint, connector: Connector): Landing[] {
   const { conductors } = joint;
   const { openings } = connector;
   const [only, second] = conductors;
-  const [opening] = openings;
-  if (only === undefined || opening === undefined) return [];
-  if (second === undefined && openings.length === 1 && (opening.combinations === undefined || opening.count === 1))
+  const [opening, another] = openings;
+  if (
+    only !== undefined &&
+    second === undefined &&
+    opening !== undefined &&
+    another === undefined &&
+    (opening.combinations === undefined || opening.count === 1)
+  )
     return spread(only, opening);
   return new LandingSearch(joint, connector).best();
 }

@@ -12,6 +12,14 @@ export function conductorsIn({ conductors }: Landing): number {
   return total;
 }
 
+/** The opening that holds most, the first of several; undefined where none holds any. */
+export function fullestOf(landings: readonly Landing[]): Landing | undefined {
+  let fullest: Landing | undefined;
+  for (const landing of landings)
+    if (fullest === undefined || conductorsIn(landing) > conductorsIn(fullest)) fullest = landing;
+  return fullest;
+}
+
 /** Openings of one kind that hold the same are judged once: forty neutrals in forty holes are one question. */
 export function unlikeLandings(landings: readonly Landing[]): Landing[] {
   const kept: Landing[] = [];

@@ -95,4 +95,71 @@ describe("listed combination (NFPA 70-2023 110.3(B))", () => {
     expect(check([{ size: "1/0 AWG", count: 2 }], PACKAGE, { connector: plain }).outcome).toBe("not-applicable");
     expect(check([{ count: 3 }], PACKAGE, { connector: screw }).outcome).toBe("fail");
   });
+  test("each kind of cap is judged: a listed one beside an unlisted one does not cover it", () => {
+    const opening = sampleOpening({ count: 2, combinations: PACKAGE });
+    const connector = sampleConnector({ construction: "twist-on", openings: [opening] });
+    const joint = sampleJoint({
+      function: "splice",
+      conductors: [sampleConductor({ size: "12 AWG", count: 3 })],
+    });
+    const [conductor] = joint.conductors;
+    if (conductor === undefined) throw new Error("one group");
+    const cap = (instance: number, count: number) => ({
+      openingIndex: 0,
+      opening,
+      instance,
+      conductors: [{ group: 0, conductor, count }],
+    });
+    const judge = (...counts: readonly number[]) =>
+      listedCombination.check(
+        {
+          joint,
+          connector,
+          origin: "connector",
+          landings: counts.map((count, at) => cap(at + 1, count)),
+        },
+        nfpa70Edition2023,
+      );
+    // hand: 2 and 4 x 12 AWG are listed, 1 and 3 are not
+    expect(judge(2, 1)).toMatchObject({ outcome: "fail", offered: "1 x 12 AWG" });
+    expect(judge(2, 3)).toMatchObject({ outcome: "fail", offered: "3 x 12 AWG" });
+    expect(judge(2, 4)).toMatchObject({ outcome: "pass", offered: "2 x 12 AWG; 4 x 12 AWG" });
+    expect(judge(2, 2)).toMatchObject({ outcome: "pass", offered: "2 x 12 AWG" });
+  });
+  test("a refused combination decides before a question about another cap", () => {
+    const { combinations: _list, ...unlisted } = sampleOpening({ id: "unlisted" });
+    const opening = sampleOpening({ combinations: PACKAGE });
+    const connector = sampleConnector({ construction: "twist-on", openings: [unlisted, opening] });
+    const joint = sampleJoint({
+      function: "splice",
+      conductors: [sampleConductor({ size: "12 AWG", count: 3 })],
+    });
+    const [conductor] = joint.conductors;
+    if (conductor === undefined) throw new Error("one group");
+    const landings = [unlisted, opening].map((one, openingIndex) => ({
+      openingIndex,
+      opening: one,
+      instance: 1,
+      conductors: [{ group: 0, conductor, count: openingIndex + 2 }],
+    }));
+    expect(
+      listedCombination.check({ joint, connector, origin: "connector", landings }, nfpa70Edition2023),
+    ).toMatchObject({
+      outcome: "fail",
+      offered: "3 x 12 AWG",
+    });
+  });
+  test("a question names the package that would answer it, for copper and for other metals", () => {
+    const { combinations: _list, ...opening } = sampleOpening({ conductorsMax: 5 });
+    expect(check([{ count: 2 }], PACKAGE, { connector: { openings: [opening] } })).toMatchObject({
+      required: "a package that lists 2 x 12 AWG",
+      cite: { locator: "110.3(B)" },
+    });
+    const shared = { sameSize: false, sameMetal: false } as const;
+    expect(check([{ count: 2, metal: "aluminum" }], PACKAGE, { opening: { shared } })).toMatchObject({
+      outcome: "missing",
+      required: "combinations listed for aluminum",
+      offered: "combinations of copper",
+    });
+  });
 });

@@ -81,4 +81,62 @@ describe("neutrals in a panelboard (NFPA 70-2023 408.41)", () => {
   test("more than the circuit has in parallel are refused", () => {
     expect(check({ count: 3, sets: 2, conductorsMax: 3 }).outcome).toBe("fail");
   });
+  test("a joint without equipment is asked for its kind like one whose equipment has none", () => {
+    const { equipment: _equipment, ...apart } = sampleJoint({
+      role: "neutral",
+      conductors: [sampleConductor({ count: 2, size: "12 AWG" })],
+    });
+    const hole = sampleOpening({ conductorsMax: 2 });
+    for (const family of ["neutral-bar", "ground-bar", "equipment-terminal"] as const) {
+      const connector = sampleConnector({ family, openings: [hole] });
+      expect(
+        neutralTerminal.check(
+          { joint: apart, connector, origin: "connector", landings: landConductors(apart, connector) },
+          nfpa70Edition2023,
+        ),
+      ).toMatchObject({ outcome: "missing", missing: [{ path: "joint/equipment/kind" }], offered: "2 conductors" });
+    }
+  });
+  test("nothing is said where no conductor lies in an opening", () => {
+    expect(check({ count: 1, connector: { openings: [] } })).toMatchObject({
+      rule: "neutral-terminal",
+      outcome: "not-applicable",
+    });
+  });
+  // published: the excepted ones need a terminal identified for them
+  test("conductors in parallel: the working shows the sets, the mark and what an unmarked terminal takes", () => {
+    expect(check({ count: 3, sets: 2, conductorsMax: 3 })).toMatchObject({
+      outcome: "fail",
+      required: "conductors in parallel of one circuit, in a terminal identified for them",
+      offered: "3 conductors",
+      fix: "a terminal for each neutral",
+      sentence: expect.stringContaining("more than the circuit has in parallel") as string,
+    });
+    const unmarked = check({ count: 2, sets: 2, conductorsMax: "unmarked" });
+    expect(unmarked).toMatchObject({
+      outcome: "fail",
+      sentence: expect.stringContaining("it is not identified for so many") as string,
+    });
+    if (!("steps" in unmarked)) throw new Error(unmarked.because);
+    const mark = unmarked.steps.find(({ label }) => label === "conductors the opening is marked for");
+    expect(unmarked.steps.find(({ kind }) => kind === "assumed")).toMatchObject({
+      value: 1,
+      uses: [mark?.id],
+      cite: { locator: "110.14(A)" },
+    });
+    expect(unmarked.steps.flatMap((step) => (step.kind === "given" ? [step.origin] : []))).toEqual([
+      "joint/role",
+      "joint/equipment/kind",
+      "joint/conductors/0/count",
+      "joint/circuit/sets",
+      "connector/openings/0/conductorsMax",
+    ]);
+    expect(check({ count: 2, sets: 2, conductorsMax: undefined })).toMatchObject({
+      missing: [{ path: "connector/openings/0/conductorsMax" }],
+    });
+    expect(check({ count: 2, sets: 2, conductorsMax: 2 })).toMatchObject({
+      outcome: "pass",
+      sentence: "The terminal is identified for the 2 conductors in parallel of one circuit.",
+    });
+  });
 });

@@ -1,5 +1,6 @@
 import type { ConnectorFamily } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
+import type { EquipmentKind } from "../../core/equipment-kind.js";
 import type { CheckFinding, NotApplicable } from "../../core/finding.js";
 import {
   asking,
@@ -11,10 +12,12 @@ import {
   settledFrom,
 } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
-import { conductorCount, conductorsIn, contentWords, insideStep } from "./landed-opening.js";
+import { conductorCount, conductorsIn, contentWords, fullestOf, insideStep } from "./landed-opening.js";
 import { standAlone } from "./opening-share.js";
 
 const ID = "neutral-terminal";
+
+const PANELBOARD: EquipmentKind = "panelboard";
 
 /** Parts that may sit in a panelboard; for others the kind of equipment is not asked. */
 const BARS: readonly ConnectorFamily[] = ["neutral-bar", "ground-bar", "equipment-terminal"];
@@ -50,9 +53,9 @@ export const neutralTerminal: Rule = {
       return conductorsIn(fullest) > 1 && BARS.includes(connector.family)
         ? asksForKind(fullest, edition)
         : notApplicable(ID, "the equipment is not said to be a panelboard");
-    if (kind !== "panelboard") return notApplicable(ID, "the equipment is no panelboard");
+    if (kind !== PANELBOARD) return notApplicable(ID, "the equipment is no panelboard");
     return standAlone(joint) || conductorsIn(fullest) === 1
-      ? ownTerminal(subject, edition, fullest)
+      ? ownTerminal(edition, fullest)
       : inParallel(subject, edition, fullest);
   },
 };
@@ -73,10 +76,10 @@ function asksForKind(fullest: Landing, edition: Edition): CheckFinding {
   );
 }
 
-function ownTerminal(subject: JointSubject, edition: Edition, fullest: Landing): CheckFinding {
+function ownTerminal(edition: Edition, fullest: Landing): CheckFinding {
   const cite = edition.clauses.neutralTerminals;
   const worksheet = new Worksheet();
-  premises(worksheet, subject);
+  premises(worksheet);
   const inside = insideStep(worksheet, fullest);
   const allowed = worksheet.state("conductors in a terminal that holds a neutral", 1, cite);
   const holds = worksheet.compare("the neutral has its terminal to itself", inside, "<=", allowed, cite);
@@ -96,7 +99,7 @@ function inParallel(subject: JointSubject, edition: Edition, fullest: Landing): 
   const { joint, origin } = subject;
   const cite = edition.clauses.neutralTerminals;
   const worksheet = new Worksheet();
-  premises(worksheet, subject);
+  premises(worksheet);
   const inside = insideStep(worksheet, fullest);
   const sets = worksheet.given("conductors in parallel of the circuit", joint.circuit?.sets ?? 1, "joint/circuit/sets");
   const text = {
@@ -139,14 +142,7 @@ function inParallel(subject: JointSubject, edition: Edition, fullest: Landing): 
   });
 }
 
-function premises(worksheet: Worksheet, { joint }: JointSubject): void {
-  worksheet.given("role of the conductors", joint.role, "joint/role");
-  worksheet.given("kind of equipment", joint.equipment?.kind ?? "not known", "joint/equipment/kind");
-}
-
-function fullestOf(landings: readonly Landing[]): Landing | undefined {
-  let fullest: Landing | undefined;
-  for (const landing of landings)
-    if (fullest === undefined || conductorsIn(landing) > conductorsIn(fullest)) fullest = landing;
-  return fullest;
+function premises(worksheet: Worksheet): void {
+  worksheet.given("role of the conductors", "neutral", "joint/role");
+  worksheet.given("kind of equipment", PANELBOARD, "joint/equipment/kind");
 }

@@ -34,6 +34,8 @@ describe("a run that stays in one piece (NFPA 70-2023 110.3(B))", () => {
     { construction: "split-bolt" },
     { construction: "bolted-clamp" },
     { construction: "compression", family: "compression-tap" },
+    { construction: "compression", family: "parallel-tap" },
+    { construction: "compression", family: "gutter-tap" },
     { openings: [sampleOpening({ id: "a", duty: "run" }), sampleOpening({ id: "b", duty: "tap" })] },
   ] as const)("lies in what closes around it: %o", (part) => {
     expect(tapped({ uncut: true }, part).outcome).toBe("pass");
@@ -100,5 +102,32 @@ describe("a run that stays in one piece (NFPA 70-2023 110.3(B))", () => {
   });
   test("is no question of splices and terminations", () => {
     expect(runThrough.check(sampleSubject(), nfpa70Edition2023).outcome).toBe("not-applicable");
+  });
+  test("a conductor that is said to leave and to stay uncut is judged as uncut", () => {
+    const conductors = [sampleConductor({ duty: "run", uncut: false }), sampleConductor({ duty: "tap", uncut: true })];
+    const openings = [sampleOpening({ id: "a" }), sampleOpening({ id: "b" })];
+    expect(
+      runThrough.check(
+        sampleSubject(sampleJoint({ function: "tap", conductors }), sampleConnector({ functions: ["tap"], openings })),
+        nfpa70Edition2023,
+      ).outcome,
+    ).toBe("fail");
+  });
+  test("what is asked first decides before a conductor that lies well", () => {
+    const openings = [sampleOpening({ id: "a", duty: "run" }), sampleOpening({ id: "b" })];
+    const judge = (first: Partial<ConductorGroup>, second: Partial<ConductorGroup>) =>
+      runThrough.check(
+        sampleSubject(
+          sampleJoint({ function: "tap", conductors: [sampleConductor(first), sampleConductor(second)] }),
+          sampleConnector({ functions: ["tap"], openings }),
+        ),
+        nfpa70Edition2023,
+      );
+    // hand: the first lies in a run opening; the second in one for ends, and is not said to be cut
+    expect(judge({ duty: "run", uncut: true }, { duty: "run" })).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "joint/conductors/1/uncut" }],
+    });
+    expect(judge({ duty: "run", uncut: true }, { duty: "run", uncut: true }).outcome).toBe("fail");
   });
 });
