@@ -18,9 +18,9 @@ function fileOf(kind: "rules" | "calculations", id: string): string {
   return fileURLToPath(new URL(`derivations/${kind}/${id}.txt`, import.meta.url));
 }
 
-test.runIf(only !== undefined)("every one asked for exists", () => {
+test("every one asked for exists", () => {
   const known: readonly string[] = [...RULES.map(({ id }) => id), ...Object.keys(CALCULATIONS)];
-  expect((only ?? []).filter((id) => id !== "" && !known.includes(id))).toEqual([]);
+  expect((only ?? known).filter((id) => id !== "" && !known.includes(id))).toEqual([]);
 });
 
 const chosen = choose ? chooseRuleCases() : undefined;
