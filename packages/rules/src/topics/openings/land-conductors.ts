@@ -269,6 +269,7 @@ function groupsOf(joint: Joint, connector: Connector): Group[] {
         byText(a.conductor.metal, b.conductor.metal) ||
         byText(a.conductor.stranding, b.conductor.stranding) ||
         byText(a.conductor.duty ?? "", b.conductor.duty ?? "") ||
+        b.count - a.count ||
         a.index - b.index,
     );
 }
