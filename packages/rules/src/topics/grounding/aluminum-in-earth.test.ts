@@ -54,6 +54,20 @@ describe("aluminum electrode conductors in the earth (NFPA 70-2023 250.64(A))", 
     expect(joined({}, { role: "bonding", grounding: { electrode: "ground-ring" } }).outcome).toBe("fail");
     expect(joined({}, { role: "bonding", equipment: { tag: "P" } }).outcome).toBe("not-applicable");
   });
+  test("a bonding jumper that ends on an electrode is held to it, whichever electrode it is", () => {
+    expect(joined({}, { role: "bonding", equipment: { tag: "ROD-1", kind: "electrode" } }).outcome).toBe("fail");
+    const { equipment, ...joint } = sampleJoint({
+      role: "bonding",
+      conductors: [sampleConductor({ metal: "aluminum", insulation: "bare" })],
+      grounding: { electrode: "copper-bonded-rod" },
+      place: { location: "concrete" },
+    });
+    expect(equipment).toBeDefined();
+    expect(aluminumInEarth.check(sampleSubject(joint), nfpa70Edition2023).outcome).toBe("fail");
+  });
+  test.each(["phase", "neutral", "equipment-ground"] as const)("the clause speaks of no %s conductor", (role) => {
+    expect(joined({}, { role, equipment: { tag: "E", kind: "electrode" } }).outcome).toBe("not-applicable");
+  });
   test("every edition says so", () => {
     for (const edition of EDITIONS)
       expect(

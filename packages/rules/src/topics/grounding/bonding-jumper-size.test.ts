@@ -135,6 +135,51 @@ describe("supply side (NFPA 70 250.102(C)(1))", () => {
       jumper([{ size: "70 mm2" }], { bonding: "supply-side", service: service("500 kcmil", "copper") }),
     ).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
   });
+  // published: the clause of each jumper, by its locator
+  test.each([
+    ["main", "250.28(D)"],
+    ["system", "250.30(A)(1)"],
+    ["supply-side", "250.102(C)"],
+    ["water-pipe", "250.104(A)(1)"],
+    ["structural-metal", "250.104(C)"],
+  ] as const)("%s: by %s", (bonding, locator) => {
+    expect(jumper([{ size: "1/0 AWG" }], { bonding, service: service("500 kcmil", "copper") })).toMatchObject({
+      outcome: "pass",
+      cite: { locator },
+    });
+  });
+  // hand: 20 x 1000 = 20 000 kcmil, 12.5 % = 2500 kcmil; 16 x 1000 = 16 000, 2000: the largest conductor there is
+  test("a share beyond the largest conductor is asked for as an area", () => {
+    const of = (sets: number): Grounding => ({ bonding: "main", service: service("1000 kcmil", "copper", sets) });
+    expect(jumper([{ size: "2000 kcmil" }], of(16))).toMatchObject({ outcome: "pass", required: "2000 kcmil CU" });
+    expect(jumper([{ size: "2000 kcmil" }], of(20))).toMatchObject({ outcome: "fail", required: "2500 kcmil" });
+  });
+  test("a supply of no sets, or an equivalent that the table cannot be entered with, is asked about", () => {
+    expect(
+      jumper([{ size: "1/0 AWG" }], { bonding: "main", service: service("500 kcmil", "copper", 0) }),
+    ).toMatchObject({ outcome: "missing", missing: [{ path: "joint/grounding/service" }] });
+    for (const equivalentService of [service("240 mm2", "copper", 4), service("500 kcmil", "copper", 0)])
+      expect(
+        jumper([{ size: "250 kcmil" }], {
+          bonding: "main",
+          service: service("600 kcmil", "aluminum", 5),
+          equivalentService,
+        }),
+      ).toMatchObject({ outcome: "missing", missing: [{ path: "joint/grounding/equivalentService" }] });
+  });
+  test("one jumper that cannot be judged keeps the other from being accepted for both", () => {
+    const grounding: Grounding = { bonding: "supply-side", service: service("500 kcmil", "copper") };
+    for (const conductors of [
+      [{ size: "2/0 AWG" }, { size: "70 mm2" }],
+      [{ size: "70 mm2" }, { size: "2/0 AWG" }],
+    ])
+      expect(jumper(conductors, grounding)).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: expect.stringMatching(/^joint\/conductors\/[01]\/size$/) as string }],
+      });
+    expect(jumper([{ size: "2 AWG" }, { size: "70 mm2" }], grounding).outcome).toBe("fail");
+    expect(jumper([], grounding)).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
+  });
   test("each of two jumpers must be large enough", () => {
     const grounding: Grounding = { bonding: "supply-side", service: service("500 kcmil", "copper") };
     expect(jumper([{ size: "1/0 AWG" }, { size: "2/0 AWG" }], grounding)).toMatchObject({
@@ -229,7 +274,10 @@ describe("what is bonded", () => {
     });
   });
   test("by its design: no clause sizes it", () => {
-    expect(jumper([{}], { bonding: "by-design" }).outcome).toBe("not-applicable");
+    expect(jumper([{}], { bonding: "by-design" })).toMatchObject({
+      outcome: "not-applicable",
+      because: expect.stringContaining("design") as string,
+    });
   });
   // published: Table 250.66, 2/0 AWG copper over 600 to 1100 kcmil; 6 AWG copper to rods alone
   test("between electrodes: sized as an electrode conductor, by its rule", () => {
@@ -241,7 +289,10 @@ describe("what is bonded", () => {
       outcome: "pass",
       sentence: expect.stringContaining("The bonding jumper is 2/0 AWG CU") as string,
     });
-    expect(sized("1/0 AWG", { soleConnection: false }).outcome).toBe("fail");
+    expect(sized("1/0 AWG", { soleConnection: false })).toMatchObject({
+      outcome: "fail",
+      fix: "a bonding jumper of 2/0 AWG CU or larger",
+    });
     expect(sized("6 AWG", { electrode: "copper-bonded-rod", soleConnection: true }).outcome).toBe("pass");
   });
   test.each(["phase", "neutral", "equipment-ground", "electrode-conductor"] as const)("role %s", (role) => {

@@ -15,14 +15,17 @@ import {
 } from "../../core/grounding-area.js";
 import type { Bonding, Grounding, Joint, ServiceConductors } from "../../core/joint.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { isRefused } from "../../core/table.js";
+import { type Cell, isRefused, type TableRefusal } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { groundFinding } from "./equipment-ground-size.js";
 
 const ID = "bonding-jumper-size";
 
-/** Jumpers that go by the supply conductors, and the clause that sends each of them to the table. */
-const BY_SUPPLY: Partial<Record<Bonding, keyof EditionClauses>> = {
+/** Jumpers that go by the supply conductors. */
+type SupplyBonding = Exclude<Bonding, "load-side" | "other-pipe" | "electrode-system" | "by-design">;
+
+/** The clause that sends each of them to the table. */
+const BY_SUPPLY: Readonly<Record<SupplyBonding, keyof EditionClauses>> = {
   main: "mainBondingJumper",
   system: "systemBondingJumper",
   "supply-side": "bondingJumperSize",
@@ -72,17 +75,18 @@ export const bondingJumperSize: Rule = {
   cannotSee: "what else is bonded by the same conductor",
   check({ joint }, edition) {
     if (joint.role !== "bonding") return notApplicable(ID, "the conductor is not a bonding jumper");
-    const bonding = joint.grounding?.bonding;
+    const { grounding } = joint;
     const { clauses } = edition;
+    if (grounding?.bonding === undefined)
+      return asking(
+        ID,
+        new Worksheet(),
+        "joint/grounding/bonding",
+        "What the jumper bonds is not given, and its size goes by that: by the supply, by a device, or by its design.",
+        { cite: clauses.bondingJumperSize, required: "the size for what it bonds", offered: offeredText(joint) },
+      );
+    const { bonding } = grounding;
     switch (bonding) {
-      case undefined:
-        return asking(
-          ID,
-          new Worksheet(),
-          "joint/grounding/bonding",
-          "What the jumper bonds is not given, and its size goes by that: by the supply, by a device, or by its design.",
-          { cite: clauses.bondingJumperSize, required: "the size for what it bonds", offered: offeredText(joint) },
-        );
       case "by-design":
         return notApplicable(ID, "it is stated that no clause sizes this bond; it goes by its design");
       case "electrode-system":
@@ -92,7 +96,7 @@ export const bondingJumperSize: Rule = {
       case "other-pipe":
         return groundFinding(ID, BONDING_WORDS, joint, edition, clauses.otherPipeBonding);
       default:
-        return bySupply(joint, bonding, edition);
+        return bySupply(joint, grounding, bonding, edition);
     }
   },
 };
@@ -123,14 +127,14 @@ interface Required {
   readonly because: string;
 }
 
-function bySupply(joint: Joint, bonding: Bonding, edition: Edition): CheckFinding {
-  const cite = citeOf(joint.grounding, bonding, edition);
+function bySupply(joint: Joint, grounding: Grounding, bonding: SupplyBonding, edition: Edition): CheckFinding {
+  const cite = citeOf(grounding, bonding, edition);
   const worksheet = new Worksheet();
   const compared: Step[] = [];
   let required: Required | undefined;
   let asked: AskedFact | undefined;
   for (const [group, conductor] of joint.conductors.entries()) {
-    const judged = decide(joint.grounding, bonding, conductor, group, edition);
+    const judged = decide(grounding, bonding, conductor, group, edition);
     if ("path" in judged) {
       asked ??= judged;
       continue;
@@ -139,7 +143,7 @@ function bySupply(joint: Joint, bonding: Bonding, edition: Edition): CheckFindin
     const metal = worksheet.given("metal of the jumper", conductor.metal, conductorPath(group, "metal"));
     const kind = worksheet.given("what the jumper bonds", bonding, "joint/grounding/bonding");
     const area = writeArea(worksheet, judged.size, [size], edition);
-    required = writeRequired(worksheet, judged, joint.grounding, bonding, conductor.metal, [kind, metal], edition);
+    required = writeRequired(worksheet, judged, grounding, bonding, conductor.metal, [kind, metal], edition);
     if (!worksheet.compare("the jumper is large enough", area, ">=", required.area, cite))
       return settled(ID, worksheet, {
         sentence: `The bonding jumper is ${conductorText(conductor)}, smaller than the ${required.text} asked for: ${required.because}.`,
@@ -172,20 +176,18 @@ function bySupply(joint: Joint, bonding: Bonding, edition: Edition): CheckFindin
   });
 }
 
-function citeOf(grounding: Grounding | undefined, bonding: Bonding, { clauses }: Edition): Citation {
-  return apart(grounding, bonding) === 1
-    ? clauses[BY_SUPPLY[bonding] ?? "bondingJumperSize"]
-    : clauses.bondingJumperInRaceways;
+function citeOf(grounding: Grounding, bonding: SupplyBonding, { clauses }: Edition): Citation {
+  return apart(grounding, bonding) === 1 ? clauses[BY_SUPPLY[bonding]] : clauses.bondingJumperInRaceways;
 }
 
 /** Raceways among which the supply is divided: only a jumper that runs with the supply goes by one of them. */
-function apart(grounding: Grounding | undefined, bonding: Bonding): number {
-  return bonding === "supply-side" ? (grounding?.racewaysBondedApart ?? 1) : 1;
+function apart(grounding: Grounding, bonding: SupplyBonding): number {
+  return bonding === "supply-side" ? (grounding.racewaysBondedApart ?? 1) : 1;
 }
 
 function decide(
-  grounding: Grounding | undefined,
-  bonding: Bonding,
+  grounding: Grounding,
+  bonding: SupplyBonding,
   { size: text, metal }: ConductorGroup,
   group: number,
   edition: Edition,
@@ -200,7 +202,7 @@ function decide(
   const cap = capOf(bonding, metal, edition);
   if (cap !== undefined && size.areaKcmil >= sizeOf(cap).areaKcmil) return { by: "cap", size, cap };
   if (size.areaKcmil < smallestKcmil(metal, edition)) return { by: "smallest", size };
-  const supply = grounding?.service;
+  const supply = grounding.service;
   if (supply === undefined)
     return {
       path: "joint/grounding/service",
@@ -208,10 +210,8 @@ function decide(
     };
   const area = areaKcmil(supply, apart(grounding, bonding));
   if (area === undefined) return notDivisible(supply);
-  const cell = jumperCell(supply.metal, area, metal, edition);
-  if (isRefused(cell)) return { path: "joint/grounding/service", because: `${cell.detail}.` };
-  if (cell.value !== BY_SHARE) return { by: "table", size, supply };
-  const base = supply.metal === metal ? supply : grounding?.equivalentService;
+  if (supplyCell(supply, area, metal, edition).value !== BY_SHARE) return { by: "table", size, supply };
+  const base = supply.metal === metal ? supply : grounding.equivalentService;
   if (base?.metal === metal && areaKcmil(base, apart(grounding, bonding)) !== undefined)
     return { by: "share", size, supply, base, cap };
   return {
@@ -221,11 +221,12 @@ function decide(
   };
 }
 
-function notDivisible({ size }: ServiceConductors): AskedFact {
-  return awgOrKcmil(size) === undefined
+function notDivisible({ size, sets }: ServiceConductors): AskedFact {
+  return awgOrKcmil(size) === undefined || !(sets >= 1)
     ? {
         path: "joint/grounding/service",
-        because: "The supply conductor must be given in AWG or kcmil for the table to be entered.",
+        because:
+          "The supply conductor must be given in AWG or kcmil, and its sets counted, for the table to be entered.",
       }
     : {
         path: "joint/grounding/racewaysBondedApart",
@@ -240,27 +241,39 @@ function areaKcmil({ size, sets }: ServiceConductors, raceways: number): number 
   return (parsed.areaKcmil * sets) / raceways;
 }
 
-function capOf(bonding: Bonding, metal: ConductorMetal, { pipeBondingCap }: Edition): string | undefined {
+function capOf(bonding: SupplyBonding, metal: ConductorMetal, { pipeBondingCap }: Edition): string | undefined {
   if (pipeBondingCap === null || (bonding !== "water-pipe" && bonding !== "structural-metal")) return undefined;
   return pipeBondingCap[groundingColumn(metal)];
 }
+
+/** Within the table's first row, which goes down to every smaller one. */
+const SMALLEST_SUPPLY = "14 AWG";
 
 /** What the smallest of all supplies asks for. */
 function smallestKcmil(metal: ConductorMetal, edition: Edition): number {
   return sizeOf(String(firstCell(metal, edition).value)).areaKcmil;
 }
 
-function firstCell(metal: ConductorMetal, edition: Edition) {
-  const cell = jumperTable("copper", edition).rows[0]?.cells[groundingColumn(metal)];
-  if (cell === undefined || isRefused(cell)) throw new Error("the table of bonding jumpers has no first row");
+/** The same for supplies of both metals: 250.102(C)(1) begins with one row of sizes. */
+function firstCell(metal: ConductorMetal, edition: Edition): Cell {
+  return known(jumperCell("copper", sizeOf(SMALLEST_SUPPLY).areaKcmil, metal, edition));
+}
+
+function supplyCell({ metal: of }: ServiceConductors, kcmil: number, metal: ConductorMetal, edition: Edition): Cell {
+  return known(jumperCell(of, kcmil, metal, edition));
+}
+
+/** The table's first row reaches down to every supply, and its last one up to every other. */
+function known(cell: Cell | TableRefusal): Cell {
+  if (isRefused(cell)) throw new Error(cell.detail);
   return cell;
 }
 
 function writeRequired(
   worksheet: Worksheet,
   judged: Judged,
-  grounding: Grounding | undefined,
-  bonding: Bonding,
+  grounding: Grounding,
+  bonding: SupplyBonding,
   metal: ConductorMetal,
   uses: readonly Step[],
   edition: Edition,
@@ -292,8 +305,8 @@ function writeRequired(
 function writeByShare(
   worksheet: Worksheet,
   { supply, base, cap }: Judged & { readonly by: "share" },
-  grounding: Grounding | undefined,
-  bonding: Bonding,
+  grounding: Grounding,
+  bonding: SupplyBonding,
   metal: ConductorMetal,
   uses: readonly Step[],
   edition: Edition,
@@ -323,19 +336,14 @@ function readCell(
   uses: readonly Step[],
   edition: Edition,
 ): Step {
-  const read = worksheet.tryRead(
-    "least size by the supply",
-    jumperCell(supply.metal, Number(area.value), metal, edition),
-    [area, ...uses],
-  );
-  if ("refusal" in read) throw new Error(read.detail);
-  return read;
+  const cell = supplyCell(supply, Number(area.value), metal, edition);
+  return worksheet.read("least size by the supply", cell, [area, ...uses]);
 }
 
 function writeCap(
   worksheet: Worksheet,
   cap: string,
-  bonding: Bonding,
+  bonding: SupplyBonding,
   metal: ConductorMetal,
   uses: readonly Step[],
   edition: Edition,
@@ -348,8 +356,8 @@ function writeCap(
   };
 }
 
-function limitCite(bonding: Bonding, { clauses }: Edition): Citation {
-  return clauses[BY_SUPPLY[bonding] ?? "bondingJumperSize"];
+function limitCite(bonding: SupplyBonding, { clauses }: Edition): Citation {
+  return clauses[BY_SUPPLY[bonding]];
 }
 
 const SERVICE = { name: "supply", head: "joint/grounding/service" } as const;
@@ -359,8 +367,8 @@ function writeSupply(
   worksheet: Worksheet,
   { size, metal, sets }: ServiceConductors,
   { name, head }: typeof SERVICE | typeof EQUIVALENT,
-  grounding: Grounding | undefined,
-  bonding: Bonding,
+  grounding: Grounding,
+  bonding: SupplyBonding,
   edition: Edition,
 ): Step {
   const sizeStep = worksheet.given(`${name} conductor`, size, `${head}/size`);
@@ -385,7 +393,7 @@ function supplyText({ size, metal, sets }: ServiceConductors, raceways: number):
   return `${inOne === 1 ? "" : `${String(inOne)} x `}${size} ${metalMark(metal)}`;
 }
 
-function whereText(grounding: Grounding | undefined, bonding: Bonding): string {
+function whereText(grounding: Grounding, bonding: SupplyBonding): string {
   return apart(grounding, bonding) === 1 ? "" : " in each raceway";
 }
 

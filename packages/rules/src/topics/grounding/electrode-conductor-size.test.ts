@@ -149,6 +149,14 @@ describe("size of the grounding electrode conductor (NFPA 70-2023 250.66)", () =
     expect(electrodeConductor([{ size: "6 AWG" }], { service: large, soleConnection: false }).outcome).toBe("fail");
     expect(electrodeConductor([{ size: "8 AWG" }], { service: large }).outcome).toBe("fail");
   });
+  // published: 250.66(A), 4 AWG aluminum to a rod; no electrode lets 6 AWG aluminum serve a large service
+  test("of aluminum the electrode is asked for from 4 AWG up", () => {
+    const large = service("600 kcmil", "aluminum", 5);
+    expect(electrodeConductor([{ size: "4 AWG", metal: "aluminum" }], { service: large })).toMatchObject({
+      missing: [{ path: "joint/grounding/electrode" }],
+    });
+    expect(electrodeConductor([{ size: "6 AWG", metal: "aluminum" }], { service: large }).outcome).toBe("fail");
+  });
   test("metric sizes are asked about, not converted", () => {
     expect(electrodeConductor([{ size: "35 mm2" }], undefined)).toMatchObject({
       missing: [{ path: "joint/conductors/0/size" }],
@@ -162,6 +170,26 @@ describe("size of the grounding electrode conductor (NFPA 70-2023 250.66)", () =
         service: service("4/0 AWG", "copper", Number.NaN),
       }),
     ).toMatchObject({ outcome: "missing" });
+  });
+  test("a service of no sets is asked about, not taken for the smallest there is", () => {
+    for (const sets of [0, -1])
+      expect(
+        electrodeConductor([{ size: "8 AWG" }], { electrode: "water-pipe", service: service("2 AWG", "copper", sets) }),
+      ).toMatchObject({ outcome: "missing", missing: [{ path: "joint/grounding/service" }] });
+  });
+  test("one conductor that cannot be judged keeps the other from being accepted for both", () => {
+    const grounding: Grounding = { electrode: "water-pipe", service: service("2 AWG", "copper") };
+    expect(electrodeConductor([{ size: "8 AWG" }, { size: "10 mm2" }], grounding)).toMatchObject({
+      missing: [{ path: "joint/conductors/1/size" }],
+      offered: "10 mm2 CU",
+    });
+    expect(electrodeConductor([{ size: "10 mm2" }, { size: "8 AWG" }], grounding)).toMatchObject({
+      missing: [{ path: "joint/conductors/0/size" }],
+    });
+    expect(electrodeConductor([], grounding)).toMatchObject({
+      missing: [{ path: "joint/conductors/0/size", because: "No conductor is given." }],
+      offered: "not known",
+    });
   });
   test("both conductors of a splice are judged", () => {
     const grounding: Grounding = { electrode: "concrete-encased-rebar", soleConnection: true };
@@ -177,6 +205,8 @@ describe("size of the grounding electrode conductor (NFPA 70-2023 250.66)", () =
   });
   test("other roles are not judged", () => {
     expect(electrodeConductor([{}], undefined, { role: "bonding" }).outcome).toBe("not-applicable");
+    for (const role of ["phase", "neutral", "equipment-ground"] as const)
+      expect(electrodeConductor([{}], { bonding: "electrode-system" }, { role }).outcome).toBe("not-applicable");
   });
 });
 
@@ -212,6 +242,16 @@ describe("taps to a common electrode conductor (250.64(D)(1))", () => {
     const grounding = { service: WHOLE, electrode: "water-pipe", soleConnection: false } as const;
     expect(tap("3/0 AWG", "4 AWG", grounding)).toMatchObject({ missing: [{ path: "joint/grounding/tapService" }] });
     expect(tap("3/0 AWG", "3/0 AWG", grounding).outcome).toBe("pass");
+    expect(tap("3/0 AWG", "4 AWG", { ...grounding, tapService: { ...OWN, size: "95 mm2" } })).toMatchObject({
+      missing: [{ path: "joint/grounding/tapService" }],
+    });
+  });
+  // published: Table 250.66, 3/0 AWG copper for 1200 kcmil
+  test("only a tap goes by its own enclosure, a splice by the whole service", () => {
+    const grounding = { service: WHOLE, tapService: OWN, electrode: "water-pipe", soleConnection: false } as const;
+    expect(
+      electrodeConductor([{ size: "4 AWG", duty: "tap", count: 2 }], grounding, { function: "splice" }),
+    ).toMatchObject({ outcome: "fail", required: "3/0 AWG CU" });
   });
 });
 
@@ -243,6 +283,7 @@ describe("to a ground ring alone (250.66(C))", () => {
     expect(toRing("2 AWG", { ringSize: "4 AWG" })).toMatchObject({ missing: [{ path: "joint/grounding/ringSize" }] });
     expect(toRing("3 AWG", {}).outcome).toBe("fail");
     expect(toRing("2 AWG", { soleConnection: false, ringSize: "2 AWG" }).outcome).toBe("fail");
+    expect(toRing("2 AWG", { soleConnection: false })).toMatchObject({ outcome: "fail", required: "3/0 AWG CU" });
     expect(toRing("2 AWG", { ringSize: "2 AWG" })).toMatchObject({ cite: { locator: "250.66(C)" } });
   });
   test("aluminum is not limited by the ring", () => {

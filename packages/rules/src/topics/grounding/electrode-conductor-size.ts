@@ -1,6 +1,7 @@
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
 import { conductorPath } from "../../core/conductor-path.js";
 import { type ConductorSize, sizeOf } from "../../core/conductor-size.js";
+import type { Electrode } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import {
   type ElectrodeCap,
@@ -10,13 +11,15 @@ import {
   ROD_COPPER,
 } from "../../core/electrode-conductor.js";
 import type { CheckFinding, Step } from "../../core/finding.js";
-import { awgOrKcmil, groundingColumn, metalMark, writeArea } from "../../core/grounding-area.js";
+import { awgOrKcmil, metalMark, writeArea } from "../../core/grounding-area.js";
 import type { Grounding, Joint } from "../../core/joint.js";
 import { asking, notApplicable, type Rule, settled } from "../../core/rule.js";
-import { isRefused, type Table } from "../../core/table.js";
+import { type Cell, isRefused } from "../../core/table.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "electrode-conductor-size";
+
+const NOTHING_GIVEN: Grounding = Object.freeze({});
 
 /** What the conductor must at least be. */
 interface Required {
@@ -79,7 +82,7 @@ export const electrodeConductorSize: Rule = {
         asked ??= { fact: decided, conductor };
         continue;
       }
-      const one = write(joint, worksheet, conductor, group, decided, edition);
+      const one = write(worksheet, conductor, group, decided, edition);
       if (!one.holds) return answer(joint, worksheet, one, edition);
       written.push(one);
     }
@@ -122,7 +125,7 @@ interface Written {
 
 /** By what the size is judged, once it is clear that nothing missing can turn the answer. */
 type Basis =
-  | { readonly by: "cap"; readonly size: ConductorSize; readonly cap: ElectrodeCap }
+  | { readonly by: "cap"; readonly size: ConductorSize; readonly own: OwnCap }
   | { readonly by: "service"; readonly size: ConductorSize; readonly served: Served }
   | { readonly by: "largest"; readonly size: ConductorSize }
   | { readonly by: "smallest"; readonly size: ConductorSize };
@@ -149,9 +152,26 @@ const TAP_SERVICE_ASKED: AskedFact = Object.freeze({
 /** 250.52(A)(4): a ground ring is of 2 AWG copper or larger. */
 const SMALLEST_RING = sizeOf("2 AWG");
 
+/** What the conductor need not be larger than if it serves this electrode alone. */
+interface OwnCap {
+  readonly electrode: Electrode;
+  readonly cap: ElectrodeCap;
+}
+
+function ownCap({ electrode, ringSize }: Grounding, metal: ConductorMetal): OwnCap | undefined {
+  if (electrode === undefined) return undefined;
+  const cap = goesByRing(electrode, metal) ? ringCap(ringSize) : electrodeCap(electrode, metal);
+  return cap === undefined ? undefined : { electrode, cap };
+}
+
+/** A ring is of copper, so it limits conductors of copper only. */
+function goesByRing(electrode: Electrode | undefined, metal: ConductorMetal): boolean {
+  return electrode === "ground-ring" && metal === "copper";
+}
+
 /** The ring's own size; undefined where it is not given, or is none that a ring can have. */
-function ringCap({ grounding }: Joint): ElectrodeCap | undefined {
-  const ring = awgOrKcmil(grounding?.ringSize ?? "");
+function ringCap(ringSize: string | undefined): ElectrodeCap | undefined {
+  const ring = ringSize === undefined ? undefined : awgOrKcmil(ringSize);
   return ring === undefined || ring.areaKcmil < SMALLEST_RING.areaKcmil
     ? undefined
     : { size: ring.text, clause: "electrodeConductorToRing" };
@@ -165,32 +185,35 @@ function decide(joint: Joint, conductor: ConductorGroup, group: number, edition:
       because:
         "The sizes of electrode conductors are printed in AWG and kcmil; a size of another system cannot be set against them.",
     };
-  const { electrode, soleConnection } = joint.grounding ?? {};
+  const grounding = joint.grounding ?? NOTHING_GIVEN;
+  const { electrode, soleConnection } = grounding;
   const served = servedBy(joint, conductor);
-  const service = served?.service;
-  const ring = electrode === "ground-ring" && conductor.metal === "copper";
-  const cap = electrode === undefined ? undefined : ring ? ringCap(joint) : electrodeCap(electrode, conductor.metal);
-  const capReached = cap !== undefined && size.areaKcmil >= sizeOf(cap.size).areaKcmil;
-  if (capReached && soleConnection === true) return { by: "cap", size, cap };
-  const [smallest, largest] = extremes(conductor.metal, edition);
-  if (size.areaKcmil >= largest) return { by: "largest", size };
-  if (size.areaKcmil < smallest) return { by: "smallest", size };
-  const known = service === undefined ? undefined : requiredAreaKcmil(service, conductor.metal, edition);
-  if (service !== undefined && known === undefined)
-    return {
-      path: served?.head ?? "joint/grounding/service",
-      because:
-        "The service conductor must be given in AWG or kcmil, and its sets counted, for the table to be entered.",
-    };
-  if (served !== undefined && known !== undefined && size.areaKcmil >= known) return { by: "service", size, served };
+  const own = ownCap(grounding, conductor.metal);
+  const ownReached = own !== undefined && size.areaKcmil >= sizeOf(own.cap.size).areaKcmil;
+  if (ownReached && soleConnection === true) return { by: "cap", size, own };
+  if (size.areaKcmil >= askedKcmil("copper", LARGEST_SERVICE_KCMIL, conductor.metal, edition))
+    return { by: "largest", size };
+  if (size.areaKcmil < askedKcmil("copper", SMALLEST_SERVICE_KCMIL, conductor.metal, edition))
+    return { by: "smallest", size };
+  if (served !== undefined) {
+    const known = requiredAreaKcmil(served.service, conductor.metal, edition);
+    if (known === undefined)
+      return {
+        path: served.head,
+        because:
+          "The service conductor must be given in AWG or kcmil, and its sets counted, for the table to be entered.",
+      };
+    if (size.areaKcmil >= known) return { by: "service", size, served };
+  }
   // From here on the table asks for more, or may do so: a cap could still make the conductor large enough.
-  if (capReached && soleConnection === undefined)
+  if (ownReached && soleConnection === undefined)
     return {
       path: "joint/grounding/soleConnection",
       because:
         "The conductor is large enough only if it serves this electrode alone; whether it goes on to another is not given.",
     };
-  if (ring && cap === undefined && soleConnection !== false && size.areaKcmil >= SMALLEST_RING.areaKcmil)
+  const ringAsked = own === undefined && goesByRing(electrode, conductor.metal) && soleConnection !== false;
+  if (ringAsked && size.areaKcmil >= SMALLEST_RING.areaKcmil)
     return {
       path: "joint/grounding/ringSize",
       because: "To a ground ring alone the conductor need not be larger than the ring, whose size is not given.",
@@ -212,7 +235,6 @@ function decide(joint: Joint, conductor: ConductorGroup, group: number, edition:
 }
 
 function write(
-  joint: Joint,
   worksheet: Worksheet,
   conductor: ConductorGroup,
   group: number,
@@ -223,7 +245,7 @@ function write(
   const size = worksheet.given("size of the electrode conductor", basis.size.text, `${head}/size`);
   const metal = worksheet.given("metal of the electrode conductor", conductor.metal, `${head}/metal`);
   const area = writeArea(worksheet, basis.size, [size], edition);
-  const required = writeRequired(joint.grounding, worksheet, conductor.metal, metal, basis, edition);
+  const required = writeRequired(worksheet, conductor.metal, metal, basis, edition);
   const holds = worksheet.compare(
     "the electrode conductor is large enough",
     area,
@@ -235,7 +257,6 @@ function write(
 }
 
 function writeRequired(
-  grounding: Grounding | undefined,
   worksheet: Worksheet,
   metal: ConductorMetal,
   metalStep: Step,
@@ -244,35 +265,35 @@ function writeRequired(
 ): Required {
   const mark = metalMark(metal);
   if (basis.by === "cap") {
-    const electrode = worksheet.given("electrode", grounding?.electrode ?? "", "joint/grounding/electrode");
+    const { size, clause } = basis.own.cap;
+    const electrode = worksheet.given("electrode", basis.own.electrode, "joint/grounding/electrode");
     const sole = worksheet.given("serves this electrode alone", true, "joint/grounding/soleConnection");
     const uses = [electrode, sole, metalStep];
-    if (basis.cap.clause === "electrodeConductorToRing")
-      uses.push(worksheet.given("size of the ring", basis.cap.size, "joint/grounding/ringSize"));
+    if (clause === "electrodeConductorToRing")
+      uses.push(worksheet.given("size of the ring", size, "joint/grounding/ringSize"));
     const cap = worksheet.state(
       "largest size asked for to this electrode alone",
-      basis.cap.size,
-      edition.clauses[basis.cap.clause],
+      size,
+      edition.clauses[clause],
       undefined,
       uses,
     );
     return {
-      area: writeArea(worksheet, sizeOf(basis.cap.size), [cap], edition),
-      text: `${basis.cap.size} ${mark}`,
+      area: writeArea(worksheet, sizeOf(size), [cap], edition),
+      text: `${size} ${mark}`,
       because: "it serves this electrode alone",
     };
   }
   if (basis.by === "service") return writeByService(basis.served, worksheet, metal, metalStep, edition);
   // Whatever the service is, the table asks for no more than its last row and no less than its first.
-  const table = edition.tables.electrodeConductorCopperService;
-  const row = basis.by === "largest" ? table.rows[table.rows.length - 1] : table.rows[0];
-  const cell = row?.cells[groundingColumn(metal)];
-  if (cell === undefined || isRefused(cell)) throw new Error("the table of electrode conductors has no such row");
-  const read = worksheet.read(
-    basis.by === "largest" ? "largest size the table asks for" : "smallest size the table asks for",
-    cell,
-    [metalStep],
-  );
+  const read =
+    basis.by === "largest"
+      ? worksheet.read("largest size the table asks for", cellOf("copper", LARGEST_SERVICE_KCMIL, metal, edition), [
+          metalStep,
+        ])
+      : worksheet.read("smallest size the table asks for", cellOf("copper", SMALLEST_SERVICE_KCMIL, metal, edition), [
+          metalStep,
+        ]);
   return {
     area: writeArea(worksheet, sizeOf(String(read.value)), [read], edition),
     text: `${String(read.value)} ${mark}`,
@@ -293,9 +314,8 @@ function writeByService(
   const one = writeArea(worksheet, sizeOf(service.size), [size], edition);
   const sets = worksheet.given("sets of service conductors", service.sets, `${head}/sets`);
   const total = worksheet.multiply("service area of all sets", [one, sets], "kcmil", cite);
-  const cell = electrodeConductorCell(service.metal, total.value, metal, edition);
-  const read = worksheet.tryRead("least size by the service", cell, [total, serviceMetal, metalStep]);
-  if ("refusal" in read) throw new Error(read.detail);
+  const cell = cellOf(service.metal, total.value, metal, edition);
+  const read = worksheet.read("least size by the service", cell, [total, serviceMetal, metalStep]);
   return {
     area: writeArea(worksheet, sizeOf(String(read.value)), [read], edition),
     text: `${String(read.value)} ${metalMark(metal)}`,
@@ -323,22 +343,27 @@ function answer(
 }
 
 function clauseOf(basis: Basis, { clauses }: Edition) {
-  return basis.by === "cap" ? clauses[basis.cap.clause] : clauses.electrodeConductorSize;
+  return basis.by === "cap" ? clauses[basis.own.cap.clause] : clauses.electrodeConductorSize;
 }
 
 function leastCapKcmil(metal: ConductorMetal): number {
   return sizeOf((metal === "copper" ? ROD_COPPER : ROD_ALUMINUM).size).areaKcmil;
 }
 
-/** The areas of the smallest and the largest size that the table asks for; both tables have the same ends. */
-function extremes(metal: ConductorMetal, edition: Edition): readonly [number, number] {
-  const { rows } = edition.tables.electrodeConductorCopperService;
-  const column = groundingColumn(metal);
-  return [areaOf(rows[0]?.cells[column]), areaOf(rows[rows.length - 1]?.cells[column])];
+/** Within the table's first row, which goes down to every smaller service, and beyond every size, in its last. */
+const SMALLEST_SERVICE_KCMIL = sizeOf("14 AWG").areaKcmil;
+const LARGEST_SERVICE_KCMIL = Number.POSITIVE_INFINITY;
+
+/** The cell for a service's area. Its first and last rows take every area, so none is refused. */
+function cellOf(serviceMetal: ConductorMetal, areaKcmil: number, metal: ConductorMetal, edition: Edition): Cell {
+  const cell = electrodeConductorCell(serviceMetal, areaKcmil, metal, edition);
+  if (isRefused(cell)) throw new Error(cell.detail);
+  return cell;
 }
 
-function areaOf(cell: Table["rows"][number]["cells"][string] | undefined): number {
-  return cell === undefined || isRefused(cell) ? Number.NaN : sizeOf(String(cell.value)).areaKcmil;
+/** What the table asks for, in kcmil. Both tables, by the metal of the service, have the same ends. */
+function askedKcmil(serviceMetal: ConductorMetal, areaKcmil: number, metal: ConductorMetal, edition: Edition): number {
+  return sizeOf(String(cellOf(serviceMetal, areaKcmil, metal, edition).value)).areaKcmil;
 }
 
 function requiredAreaKcmil(
@@ -348,8 +373,7 @@ function requiredAreaKcmil(
 ): number | undefined {
   const size = awgOrKcmil(service.size);
   if (size === undefined || !(service.sets >= 1)) return undefined;
-  const cell = electrodeConductorCell(service.metal, size.areaKcmil * service.sets, metal, edition);
-  return isRefused(cell) ? undefined : sizeOf(String(cell.value)).areaKcmil;
+  return askedKcmil(service.metal, size.areaKcmil * service.sets, metal, edition);
 }
 
 function offeredText({ size, metal }: ConductorGroup): string {

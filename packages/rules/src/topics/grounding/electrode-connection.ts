@@ -99,10 +99,13 @@ export const electrodeConnection: Rule = {
   },
 };
 
-/** Nothing says where the electrode conductor ends, and on an electrode this part would not do as it is known. */
+/**
+ * Nothing says where the conductor ends, which may be on an electrode, and there this part would not do as it is known.
+ * 250.53(C) takes 250.70 for the jumpers between electrodes too.
+ */
 function mayEndOnElectrode({ joint, connector, origin }: JointSubject): boolean {
   return (
-    joint.role === "electrode-conductor" &&
+    (joint.role === "electrode-conductor" || joint.grounding?.bonding === "electrode-system") &&
     joint.equipment?.kind === undefined &&
     joint.grounding?.electrode === undefined &&
     origin === "connector" &&
@@ -117,7 +120,7 @@ function askKind({ connector }: JointSubject, edition: Edition): CheckFinding {
     ID,
     new Worksheet(),
     "joint/equipment/kind",
-    "Where the electrode conductor ends is not given; on an electrode it needs a part listed for grounding.",
+    "Where the conductor ends is not given; on an electrode it needs a part listed for grounding.",
     {
       cite: edition.clauses.electrodeConnections,
       required: "a part listed for grounding, if it ends on an electrode",
@@ -147,8 +150,8 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
     `${origin}/grounding/electrodes`,
   );
   const counted = countOf(joint);
-  const holdsOne = countDecision(grounding, counted);
-  if (holdsOne === "fail") return refuseCount(subject, worksheet, grounding, counted, edition);
+  const held = holdsAll(grounding, counted);
+  if (held === false) return refuseCount(subject, worksheet, grounding, counted, edition);
   if (electrode === undefined && grounding.listed && grounding.electrodes.length > 0)
     return asking(
       ID,
@@ -180,7 +183,7 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
       sentence: `The part is ${listedText(grounding)}, not for ${ELECTRODE_TEXT[electrode]}.`,
       fix: `a clamp or weld ${required}`,
     });
-  if (holdsOne === "ask")
+  if (held === undefined)
     return asking(
       ID,
       worksheet,
@@ -206,9 +209,10 @@ function judge(subject: JointSubject, worksheet: Worksheet, atElectrode: boolean
   });
 }
 
-function countDecision({ conductorsPerClamp }: GroundingListing, counted: number): "pass" | "fail" | "ask" {
-  if (conductorsPerClamp === undefined) return counted <= 1 ? "pass" : "ask";
-  return counted <= (conductorsPerClamp === "unmarked" ? 1 : conductorsPerClamp) ? "pass" : "fail";
+/** Whether the clamp is listed for so many conductors; undefined where its listing is not known and decides. */
+function holdsAll({ conductorsPerClamp }: GroundingListing, counted: number): boolean | undefined {
+  if (conductorsPerClamp === undefined) return counted <= 1 ? true : undefined;
+  return counted <= (conductorsPerClamp === "unmarked" ? 1 : conductorsPerClamp);
 }
 
 /** Clamps, and weld molds that name electrodes. */

@@ -36,6 +36,17 @@ describe("splice in a grounding electrode conductor (NFPA 70-2023 250.64(C))", (
   test.each(CONSTRUCTIONS.filter((one) => one !== "compression" && one !== "weld"))("%s is refused", (construction) => {
     expect(spliced({ construction, grounding: { listed: true, electrodes: [] } }).outcome).toBe("fail");
   });
+  test.each([
+    ["set-screw", "set screw"],
+    ["insulation-piercing", "insulation piercing"],
+    ["split-bolt", "split bolt"],
+    ["bolted-clamp", "bolted clamp"],
+    ["twist-on", "twist-on"],
+    ["spring", "spring"],
+    ["binding-screw", "binding screw"],
+  ] as const)("a %s is named in the trade's words", (construction, offered) => {
+    expect(spliced({ construction })).toMatchObject({ offered });
+  });
   test("the refusal says what is asked for", () => {
     expect(spliced({ construction: "split-bolt" })).toMatchObject({
       required: "irreversible compression listed for grounding, or exothermic weld",
@@ -64,6 +75,23 @@ describe("splice in a grounding electrode conductor (NFPA 70-2023 250.64(C))", (
       expect(tap(LISTED, { duty: "run", uncut: false }).outcome).toBe("fail");
       expect(tap({ ...LISTED, grounding: { listed: false, electrodes: [] } }).outcome).toBe("fail");
       expect(tap({ ...LISTED, construction: "compression" }, { duty: "run", uncut: false }).outcome).toBe("pass");
+    });
+    test("without the listing it is refused, whichever is the common conductor", () => {
+      expect(tap({ ...LISTED, grounding: { listed: false, electrodes: [] } }, {}).outcome).toBe("fail");
+    });
+    test.each([
+      [true, true, "pass"],
+      [true, false, "fail"],
+      [false, true, "fail"],
+      [true, undefined, "missing"],
+      [undefined, true, "missing"],
+      [undefined, false, "fail"],
+      [false, undefined, "fail"],
+    ] as const)("of two that run through none may be cut: uncut %s and %s: %s", (first, second, outcome) => {
+      const run = (uncut: boolean | undefined) =>
+        sampleConductor({ size: "3/0 AWG", duty: "run", ...(uncut === undefined ? {} : { uncut }) });
+      const conductors = [run(first), run(second), sampleConductor({ size: "4 AWG", duty: "tap" })];
+      expect(spliced(LISTED, { function: "tap", conductors }).outcome).toBe(outcome);
     });
     test("what is not known is asked for", () => {
       expect(tap({ construction: "split-bolt" })).toMatchObject({ missing: [{ path: "connector/grounding" }] });

@@ -183,11 +183,14 @@ function tapped(
   });
 }
 
-/** The common conductor; where several groups run through, the one that is cut or not said to be uncut. */
+/** The common conductor; where several groups run through, one that is cut, else one not said to be uncut. */
 function runOf({ conductors }: Joint): { readonly group: number; readonly uncut: boolean | undefined } | undefined {
   let found: { readonly group: number; readonly uncut: boolean | undefined } | undefined;
-  for (const [group, { duty, uncut }] of conductors.entries())
-    if (duty === "run" && (found === undefined || uncut !== true)) found = { group, uncut };
+  for (const [group, { duty, uncut }] of conductors.entries()) {
+    if (duty !== "run") continue;
+    if (uncut === false) return { group, uncut };
+    if (found === undefined || uncut === undefined) found = { group, uncut };
+  }
   return found;
 }
 

@@ -149,6 +149,9 @@ describe("size of the equipment ground (NFPA 70-2023 250.122)", () => {
     expect(ground([{ size: "1 AWG" }], device(225), mixed)).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/upsizing/minimum" }],
+      cite: { locator: "250.122(B)" },
+      required: "a ground raised as the phases were",
+      offered: "1 AWG CU",
     });
     expect(ground([{ size: "1 AWG" }], device(225), raised("150 mm2", "500 kcmil"))).toMatchObject({
       missing: [{ path: "joint/upsizing/minimum" }],
@@ -212,6 +215,10 @@ describe("size of the equipment ground (NFPA 70-2023 250.122)", () => {
   test("a metric ground is asked about, not converted, unless another fails", () => {
     expect(ground([{ size: "35 mm2" }], device(20))).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
     expect(ground([{ size: "35 mm2" }, { size: "14 AWG" }], device(20)).outcome).toBe("fail");
+    expect(ground([{ size: "12 AWG" }, { size: "35 mm2" }], device(20))).toMatchObject({
+      missing: [{ path: "joint/conductors/1/size" }],
+    });
+    expect(ground([], device(20))).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
   });
   test("other roles are not judged", () => {
     expect(ground([{}], device(20), undefined, {}, { role: "phase" }).outcome).toBe("not-applicable");

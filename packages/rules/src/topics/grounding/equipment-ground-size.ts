@@ -142,8 +142,7 @@ function judge({ rule, words, joint, edition, sizing }: SizedGround, worksheet: 
       "each of them reaches the size asked for",
       cite,
     );
-  const each =
-    (joint.circuit?.sets ?? 1) > 1 ? " Parallel sets in separate raceways have one of this size in each." : "";
+  const each = setsOf(joint) > 1 ? " Parallel sets in separate raceways have one of this size in each." : "";
   return settled(rule, worksheet, {
     sentence: `The ${words.one} is ${offeredText(joint.conductors)}; asked for is ${required.text}: ${required.because}.${each}`,
     cite,
@@ -204,18 +203,20 @@ function writeRequired(
   const metalStep = worksheet.given(`metal of the ${one}`, metal, conductorPath(group, "metal"));
   const plain = groundByDevice(worksheet, device, metal, metalStep, edition);
   if ("refusal" in plain) return plain.detail;
-  const { upsizing, circuit } = joint;
+  const { upsizing } = joint;
   if (upsizing === undefined) return plain;
+  const sets = setsOf(joint);
   const phases: PhasesOfGround = {
     metal: upsizing.installed.metal,
     minimum: worksheet.given("least phase size", upsizing.minimum.size, "joint/upsizing/minimum/size"),
     installed: worksheet.given("installed phase size", upsizing.installed.size, "joint/upsizing/installed/size"),
-    sets:
-      circuit === undefined || circuit.sets === 1
-        ? undefined
-        : worksheet.given("sets of phase conductors", circuit.sets, "joint/circuit/sets"),
+    sets: sets === 1 ? undefined : worksheet.given("sets of phase conductors", sets, "joint/circuit/sets"),
   };
   return groundForPhases(worksheet, plain, phases, metal, edition);
+}
+
+function setsOf({ circuit }: Joint): number {
+  return circuit?.sets ?? 1;
 }
 
 function offeredText(conductors: readonly ConductorGroup[]): string {

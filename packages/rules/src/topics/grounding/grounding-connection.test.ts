@@ -17,6 +17,13 @@ describe("means of connecting grounding conductors (NFPA 70-2023 250.8(A))", () 
       offered: "listed, UL 467",
     });
   });
+  test("every listing of it is named", () => {
+    const listings = [{ standard: "UL 467" }, { standard: "UL 486A-486B" }];
+    expect(connected("bonding", { listings })).toMatchObject({
+      offered: "listed, UL 467, UL 486A-486B",
+      sentence: "The connector is listed (UL 467, UL 486A-486B), a means the code names for grounding conductors.",
+    });
+  });
   test("one without a known listing is asked about", () => {
     expect(connected("equipment-ground", { listings: [] })).toMatchObject({
       outcome: "missing",
