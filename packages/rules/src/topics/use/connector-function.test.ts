@@ -67,10 +67,16 @@ describe("kind of joint and conductor (NFPA 70-2023 110.3(B))", () => {
     expect(connectorFunction.check(sampleSubject(sampleJoint({ role }), part), nfpa70Edition2023).outcome).toBe(
       outcome,
     );
-    const anyMold = { ...part, grounding: { listed: true, electrodes: [] } };
-    expect(connectorFunction.check(sampleSubject(sampleJoint({ role }), anyMold), nfpa70Edition2023).outcome).toBe(
-      "pass",
-    );
+    // Molds that join conductors, and parts that are no weld although listed with electrodes, serve any role.
+    const { grounding: _grounding, ...unsaid } = part;
+    for (const any of [
+      { ...part, grounding: { listed: true, electrodes: [] } },
+      unsaid,
+      { ...part, family: "split-bolt", construction: "split-bolt" },
+    ] as const)
+      expect(connectorFunction.check(sampleSubject(sampleJoint({ role }), any), nfpa70Edition2023).outcome).toBe(
+        "pass",
+      );
   });
   test("the sentence reads as English", () => {
     expect(check("termination", ["termination"], "pipe-clamp", "equipment-ground")).toMatchObject({

@@ -1,5 +1,5 @@
 import type { ConductorRole } from "../../core/conductor.js";
-import type { Connector, ConnectorFamily } from "../../core/connector.js";
+import type { Connector, ConnectorFamily, Electrode } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import { type JointSubject, NO_CONDITIONS, type Rule, settled } from "../../core/rule.js";
@@ -20,6 +20,8 @@ const ROLES: Partial<Record<ConnectorFamily, readonly ConductorRole[]>> = {
   "ground-bar-lug": GROUND_ROLES,
   "neutral-bar": NEUTRAL_ROLES,
 };
+
+const NO_ELECTRODES: readonly Electrode[] = Object.freeze([]);
 
 const ROLE_WORDS: Readonly<Record<ConductorRole, string>> = {
   phase: "a phase conductor",
@@ -71,7 +73,7 @@ export const connectorFunction: Rule = {
         offered: functions,
         fix: `a connector listed for a ${joint.function}`,
       });
-    const roles = isElectrodeWeld(connector) ? GROUND_ROLES : ROLES[connector.family];
+    const roles = weldedElectrodes(connector).length > 0 ? GROUND_ROLES : ROLES[connector.family];
     if (roles !== undefined) return servesRole(subject, edition, worksheet, roles);
     return settled(ID, worksheet, {
       sentence: `The connector is for a ${joint.function}.`,
@@ -82,9 +84,9 @@ export const connectorFunction: Rule = {
   },
 };
 
-/** A mold that is made to weld a conductor to an electrode; other molds join conductors of any role. */
-function isElectrodeWeld({ family, grounding }: Connector): boolean {
-  return family === "exothermic-weld" && grounding !== undefined && grounding.electrodes.length > 0;
+/** Electrodes that a mold welds a conductor to; none of molds that join conductors of any role, or of other parts. */
+function weldedElectrodes({ family, grounding }: Connector): readonly Electrode[] {
+  return (family === "exothermic-weld" ? grounding?.electrodes : undefined) ?? NO_ELECTRODES;
 }
 
 function servesRole(
@@ -98,14 +100,9 @@ function servesRole(
   const role = worksheet.given("role of the conductors", joint.role, "joint/role");
   const family = worksheet.given("kind of part", connector.family, `${origin}/family`);
   const facts = [family];
-  if (isElectrodeWeld(connector))
-    facts.push(
-      worksheet.given(
-        "electrodes of the listing",
-        connector.grounding?.electrodes ?? [],
-        `${origin}/grounding/electrodes`,
-      ),
-    );
+  const electrodes = weldedElectrodes(connector);
+  if (electrodes.length > 0)
+    facts.push(worksheet.given("electrodes of the listing", electrodes, `${origin}/grounding/electrodes`));
   const served = worksheet.state("roles that such a part serves", roles, cite, undefined, facts);
   const holds = worksheet.compare("the part serves this conductor", role, "in", served, cite);
   const words = ROLE_WORDS[joint.role];

@@ -60,6 +60,30 @@ describe("insulation over the joint (NFPA 70-2023 110.14(B))", () => {
       { insulated: true, openings: [sampleOpening({ count: 4 })] },
     );
     expect(handhole).toMatchObject({ conditions: [{ duty: "close-unused-openings" }] });
+    const panel = check(
+      { equipment: { tag: "P-1", kind: "panelboard" } },
+      { insulated: true, openings: [sampleOpening({ count: 4 })] },
+    );
+    expect(panel).toMatchObject({ conditions: [] });
+  });
+  test("a joint in the field without equipment is judged by its place alone", () => {
+    const { equipment: _equipment, ...apart } = sampleJoint({
+      function: "splice",
+      conductors: [sampleConductor({ size: "2 AWG", count: 2 })],
+    });
+    const connector = sampleConnector({ insulated: true, openings: [sampleOpening({ count: 3 })] });
+    const judge = (location: Location) => {
+      const joint = { ...apart, place: { location } };
+      return insulatingCover.check(
+        { joint, connector, origin: "connector", landings: landConductors(joint, connector) },
+        nfpa70Edition2023,
+      );
+    };
+    expect(judge("dry")).toMatchObject({ conditions: [] });
+    expect(judge("wet")).toMatchObject({ conditions: [{ duty: "close-unused-openings" }] });
+  });
+  test("a splice of neutrals is covered like one of phases", () => {
+    expect(check({ role: "neutral" }, { insulated: false })).toMatchObject({ conditions: [{ duty: "cover-joint" }] });
   });
   test("motor leads in lugs bolted back to back are covered", () => {
     const pair: Partial<Connector> = { family: "compression-lug-pair", insulated: false };

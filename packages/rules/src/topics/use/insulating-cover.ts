@@ -57,7 +57,7 @@ function coveredOnSite({ connector }: JointSubject, edition: Edition, worksheet:
   worksheet.conclude(
     "the joint can be covered",
     "pass",
-    worksheet.steps.slice(),
+    worksheet.steps,
     "insulation over the bare connector is a duty on site",
     cite,
   );
@@ -77,13 +77,7 @@ function completeAsSupplied(subject: JointSubject, edition: Edition, worksheet: 
   const location = joint.place?.location;
   const exposed = location === "wet" || location === "direct-burial" || joint.equipment?.kind === "handhole";
   if (location !== undefined) worksheet.given("place of the joint", location, "joint/place/location");
-  worksheet.conclude(
-    "the joint is insulated",
-    "pass",
-    worksheet.steps.slice(),
-    "the connector is insulated as supplied",
-    cite,
-  );
+  worksheet.conclude("the joint is insulated", "pass", worksheet.steps, "the connector is insulated as supplied", cite);
   const open = exposed && unused > 0;
   return settled(ID, worksheet, {
     sentence: open

@@ -72,6 +72,18 @@ describe("the scope of splicing connectors (UL 486C)", () => {
     ["aluminum", "8 AWG", "unknown", "missing"],
     ["copper-clad-aluminum", "8 AWG", "solid", "fail"],
     ["copper-clad-aluminum", "14 AWG", "class-B", "fail"],
+    // published: the scope prints 13.3 mm2 beside 6 AWG, 5.3 mm2 beside 10 AWG and 3.3 mm2 beside 12 AWG
+    ["copper", "13.29 mm2", "iec-class-2", "pass"],
+    ["copper", "13.3 mm2", "iec-class-2", "pass"],
+    ["copper", "13.31 mm2", "iec-class-2", "fail"],
+    ["aluminum", "3.29 mm2", "iec-class-1", "fail"],
+    ["aluminum", "3.3 mm2", "iec-class-1", "pass"],
+    ["aluminum", "3.31 mm2", "iec-class-1", "pass"],
+    ["aluminum", "5.29 mm2", "iec-class-1", "pass"],
+    ["aluminum", "5.3 mm2", "iec-class-1", "pass"],
+    ["aluminum", "5.31 mm2", "iec-class-1", "fail"],
+    ["aluminum", "5.31 mm2", "iec-class-2", "pass"],
+    ["aluminum", "13.31 mm2", "iec-class-2", "fail"],
   ] as const)("%s %s %s: %s", (metal, size, stranding, outcome) => {
     expect(check(SPLICING, [{ metal, size, stranding }]).outcome).toBe(outcome);
   });
@@ -88,6 +100,26 @@ describe("the scope of splicing connectors (UL 486C)", () => {
       outcome: "missing",
       missing: [{ path: "joint/conductors/1/stranding" }],
     });
+  });
+  test("of several that are not known the first is asked about, with its size", () => {
+    const unknown = (size: string) => ({ metal: "aluminum", size, stranding: "unknown" }) as const;
+    const finding = check(SPLICING, [unknown("8 AWG"), unknown("6 AWG")]);
+    expect(finding).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/0/stranding" }] });
+    expect("steps" in finding && finding.steps[1]).toMatchObject({ value: "8 AWG", origin: "joint/conductors/0/size" });
+  });
+  // hand: a metric size is compared in mm2, an AWG size in kcmil, as the scope prints both
+  test.each([
+    [{ size: "16 mm2" }, 13.3, "mm2", "<="],
+    [{ size: "4 AWG" }, 26.24, "kcmil", "<="],
+    [{ metal: "aluminum", size: "2.5 mm2", stranding: "iec-class-1" }, 3.3, "mm2", ">="],
+    [{ metal: "aluminum", size: "14 AWG" }, 6.53, "kcmil", ">="],
+    [{ metal: "aluminum", size: "6 mm2", stranding: "iec-class-1" }, 5.3, "mm2", "<="],
+    [{ metal: "aluminum", size: "8 AWG", stranding: "solid" }, 10.38, "kcmil", "<="],
+  ] as const)("%o is refused against %d %s", (conductor, value, unit, relation) => {
+    const finding = check(SPLICING, [conductor]);
+    if (!("steps" in finding)) throw new Error(finding.because);
+    expect(finding.steps.find(({ kind }) => kind === "stated")).toMatchObject({ value, unit });
+    expect(finding.steps.find(({ kind }) => kind === "compared")).toMatchObject({ value: false, relation });
   });
   test("the sentence gives the limit and the conductor", () => {
     expect(check(SPLICING, [{ size: "4 AWG" }])).toMatchObject({

@@ -77,15 +77,13 @@ function judge(subject: JointSubject, edition: Edition): CheckFinding {
       offered: words,
     });
   }
-  let unknown = -1;
-  for (let group = 0; group < joint.conductors.length; group += 1) {
-    const conductor = joint.conductors[group];
-    if (conductor === undefined) continue;
+  let unknown: readonly [group: number, conductor: ConductorGroup] | undefined;
+  for (const [group, conductor] of joint.conductors.entries()) {
     const cover = coverOf(conductor);
     if (cover === "outside") return refuse(worksheet, listed, conductor, group, edition);
-    if (cover === "unknown" && unknown < 0) unknown = group;
+    if (cover === "unknown") unknown ??= [group, conductor];
   }
-  if (unknown >= 0) return askStranding(worksheet, unknown, joint.conductors[unknown], edition);
+  if (unknown !== undefined) return askStranding(worksheet, ...unknown, edition);
   const cite = edition.clauses.splicingConnectors;
   const covered = joint.conductors.map((conductor, group) => writeCover(worksheet, conductor, group, edition));
   worksheet.conclude(
@@ -192,14 +190,9 @@ function scopeWords(conductor: ConductorGroup): string {
   return limit === LARGEST_SOLID_ALUMINUM ? "covers solid aluminum up to 10 AWG" : "covers conductors up to 6 AWG";
 }
 
-function askStranding(
-  worksheet: Worksheet,
-  group: number,
-  conductor: ConductorGroup | undefined,
-  edition: Edition,
-): CheckFinding {
+function askStranding(worksheet: Worksheet, group: number, { size }: ConductorGroup, edition: Edition): CheckFinding {
   const head = `joint/conductors/${String(group)}`;
-  worksheet.given("conductor size", conductor?.size ?? "", `${head}/size`);
+  worksheet.given("conductor size", size, `${head}/size`);
   return asking(
     ID,
     worksheet,
