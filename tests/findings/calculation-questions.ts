@@ -233,6 +233,7 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     ...(box && { box }),
   })),
   "raceway-fill": [
+    { ask: "smallest-trade-size", raceway: { kind: "FMC" }, conductors: [{ ...WIRES[0], count: 90 } as FillConductor] },
     { ask: "fill", raceway: { kind: "EMT", tradeSize: "2-1/2" }, conductors: WIRES },
     { ask: "fill", raceway: { kind: "RMC", tradeSize: "2" }, conductors: WIRES.slice(0, 1), nippleLength: ft(1.5) },
     { ask: "smallest-trade-size", raceway: { kind: "PVC-80" }, conductors: WIRES },

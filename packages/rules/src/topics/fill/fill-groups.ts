@@ -33,37 +33,44 @@ export interface FillGroup {
   readonly tableFive?: { readonly size: string; readonly column: string };
 }
 
+/** One group or more. */
+export type FillGroups = readonly [FillGroup, ...FillGroup[]];
+
 /** The area of each group, read or worked out. @throws UnusableFact without any conductor. */
 export function fillGroups(
   sheet: CalculationSheet,
   conductors: readonly FillConductor[],
   edition: Edition,
-): readonly FillGroup[] | CalculationFinding {
-  if (conductors.length === 0)
-    throw new UnusableFact("question/conductors", "must name one conductor or more", "a list of one kind or more");
+): FillGroups | CalculationFinding {
   const groups: FillGroup[] = [];
   for (const [index, conductor] of conductors.entries()) {
     const group = fillGroup(sheet, conductor, `question/conductors/${String(index)}`, edition);
     if (isClosed(group)) return group;
     groups.push(group);
   }
-  return groups;
+  const [first, ...others] = groups;
+  if (first === undefined)
+    throw new UnusableFact("question/conductors", "must name one conductor or more", "a list of one kind or more");
+  return [first, ...others];
 }
 
 /** Sum of count x area over the groups, in square inches. */
-export function totalArea(sheet: CalculationSheet, groups: readonly FillGroup[]): Step {
+export function totalArea(sheet: CalculationSheet, groups: FillGroups): Step {
   const products = groups.map(({ count, area }) =>
     count.value === 1 ? area : sheet.multiply("area of these conductors", [count, area], "in2"),
   );
-  const [only] = products;
-  return products.length === 1 && only !== undefined ? only : sheet.add("area of all conductors", products, "in2");
+  return sumOf(sheet, "area of all conductors", products, "in2");
 }
 
 /** How many conductors and cables the groups have together. */
-export function totalCount(sheet: CalculationSheet, groups: readonly FillGroup[]): Step {
+export function totalCount(sheet: CalculationSheet, groups: FillGroups): Step {
   const counts = groups.map(({ count }) => count);
-  const [only] = counts;
-  return counts.length === 1 && only !== undefined ? only : sheet.add("number of conductors", counts, "conductors");
+  return sumOf(sheet, "number of conductors", counts, "conductors");
+}
+
+function sumOf(sheet: CalculationSheet, label: string, terms: readonly Step[], unit: string): Step {
+  const [only] = terms;
+  return terms.length === 1 && only !== undefined ? only : sheet.add(label, terms, unit);
 }
 
 /**
@@ -109,27 +116,23 @@ function insulatedGroup(
   edition: Edition,
 ): FillGroup | CalculationFinding {
   const { insulatedArea, compactArea } = edition.tables;
-  const { stranding } = conductor;
-  const columns = COLUMNS[conductor.insulation];
-  const isCompact = stranding === "compact";
-  if (columns === undefined || (isCompact && columns.compact === undefined))
-    return askForArea(
-      sheet,
-      `${isCompact ? compactArea.cite.locator : insulatedArea.cite.locator} lists no type ${conductor.insulation}`,
-      path,
-      edition,
-    );
-  if (isCompact && columns.compact !== undefined) {
+  const { insulation, stranding } = conductor;
+  const columns = COLUMNS[insulation];
+  if (stranding === "compact") {
+    if (columns?.compact === undefined)
+      return askForArea(sheet, `${compactArea.cite.locator} lists no type ${insulation}`, path, edition);
     const area = sheet.readAt("area of one conductor", compactArea, String(size.value), columns.compact, [size]);
     return isClosed(area) ? area : { count, area };
   }
+  if (columns === undefined)
+    return askForArea(sheet, `${insulatedArea.cite.locator} lists no type ${insulation}`, path, edition);
   if (!TABLE_STRANDINGS.has(stranding))
     return askForArea(sheet, `${insulatedArea.cite.locator} does not list conductors of ${stranding}`, path, edition);
   const column = columns.table === "rhh" ? coveringColumn(conductor.outerCovering) : columns.table;
   if (column === undefined)
     return sheet.ask(
       `${path}/outerCovering`,
-      `Type ${conductor.insulation} measures more with an outer covering; whether it has one is not known.`,
+      `Type ${insulation} measures more with an outer covering; whether it has one is not known.`,
       insulatedArea.cite,
     );
   const area = sheet.readAt("area of one conductor", insulatedArea, String(size.value), column, [size]);

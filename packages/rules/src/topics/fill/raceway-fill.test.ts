@@ -230,6 +230,64 @@ describe("fill of a raceway (NFPA 70-2023 Chapter 9)", () => {
     expect([area(true), area(false)]).toEqual([0.3039, 0.2223]);
   });
 
+  // published: NFPA 70 Chapter 9 Table 5, 4/0 AWG, and Table 5A, compact 4/0 AWG (square inches)
+  test.each([
+    [["TW"], 0.3718, undefined],
+    [["THW", "THW-2"], 0.3718, 0.3267],
+    [["THHN", "THWN", "THWN-2", "THHN/THWN-2"], 0.3237, 0.278],
+    [["XHHW", "XHHW-2"], 0.3197, 0.2733],
+    [["RHH", "RHW", "RHW-2", "RHH/RHW-2"], 0.4754, undefined],
+    [["UF", "USE", "USE-2", "NM", "equipment-lead", "fixture-wire", "other"], undefined, undefined],
+  ] as const)("types %j of 4/0 AWG take %d, compact %d", (types, concentric, compact) => {
+    for (const insulation of types) {
+      const area = (stranding: "class-B" | "class-C" | "compressed" | "compact") => {
+        const finding = ask({
+          ask: "fill",
+          raceway: { kind: "RMC", tradeSize: "2" },
+          conductors: [{ kind: "conductor", count: 1, size: "4/0 AWG", insulation, stranding, outerCovering: true }],
+        });
+        if (finding.outcome === "missing")
+          expect(finding.missing[0]?.path, insulation).toBe("question/conductors/0/measuredArea");
+        return finding.results[1]?.value;
+      };
+      expect([area("class-B"), area("class-C"), area("compressed"), area("compact")], insulation).toEqual([
+        concentric,
+        concentric,
+        concentric,
+        compact,
+      ]);
+    }
+  });
+  test("the lists asked for say which table lacks the conductor", () => {
+    const because = (insulation: "USE-2" | "RHW-2" | "bare", stranding: "class-B" | "class-K" | "compact") =>
+      ask({
+        ask: "fill",
+        raceway: { kind: "RMC", tradeSize: "2" },
+        conductors: [{ kind: "conductor", count: 1, size: "4/0 AWG", insulation, stranding }],
+      }).sentence;
+    const given = ", so its actual area must be given.";
+    expect(because("USE-2", "class-B")).toBe(`Chapter 9 Table 5 lists no type USE-2${given}`);
+    expect(because("RHW-2", "compact")).toBe(`Chapter 9 Table 5A lists no type RHW-2${given}`);
+    expect(because("RHW-2", "class-K")).toBe(`Chapter 9 Table 5 does not list conductors of class-K${given}`);
+    expect(because("bare", "class-K")).toBe(`Chapter 9 Table 8 does not list conductors of class-K${given}`);
+  });
+
+  // hand: 0.213 / 0.0097 = 21.96: 22 go by number, though 22 x 0.0097 = 0.2134 is above 0.213
+  test("equal conductors go by number, listed together or apart", () => {
+    const fits = (...conductors: FillConductor[]) =>
+      main({ ask: "fill", raceway: { kind: "EMT", tradeSize: "3/4" }, conductors });
+    expect(fits(thhn("14 AWG", 22))).toBe(true);
+    expect(fits(thhn("14 AWG", 20), thhn("14 AWG", 2))).toBe(true);
+    expect(fits(thhn("14 AWG", 21), thhn("14 AWG", 2))).toBe(false);
+  });
+  // hand: 21 x 0.0097 + 0.0133 = 0.217 is above 0.213: unequal ones have no fraction that counts as one more
+  test("unequal conductors go by area", () => {
+    const fits = (...conductors: FillConductor[]) =>
+      main({ ask: "fill", raceway: { kind: "EMT", tradeSize: "3/4" }, conductors });
+    expect(fits(thhn("14 AWG", 20), thhn("12 AWG"))).toBe(true);
+    expect(fits(thhn("14 AWG", 21), thhn("12 AWG"))).toBe(false);
+  });
+
   // hand: 2 in EMT is 2.067 wide; 350 kcmil THHN 0.817: 2.53; 4/0 THHN 0.642: 3.22; 250 kcmil 0.711: 2.907
   test.each([
     ["4/0 AWG", 0],
@@ -238,6 +296,19 @@ describe("fill of a raceway (NFPA 70-2023 Chapter 9)", () => {
   ])("three %s in 2 in EMT: %d lines on jamming", (size, lines) => {
     const finding = ask({ ask: "fill", raceway: { kind: "EMT", tradeSize: "2" }, conductors: [thhn(size, 3)] });
     expect(finding.advice.filter((line) => line.includes("jam"))).toHaveLength(lines);
+  });
+
+  // hand, 1 in EMT is 1.049 in wide: 3 AWG THHN 0.352: 2.98; the same as three kinds of one; two and four do not jam
+  test("three conductors jam, listed together or apart, two and four do not", () => {
+    const jams = (...conductors: FillConductor[]) =>
+      ask({ ask: "fill", raceway: { kind: "EMT", tradeSize: "1" }, conductors }).advice.some((line) =>
+        line.includes("jam"),
+      );
+    expect(jams(thhn("3 AWG", 3))).toBe(true);
+    expect(jams(thhn("3 AWG"), thhn("3 AWG", 2))).toBe(true);
+    expect(jams(thhn("3 AWG", 2))).toBe(false);
+    expect(jams(thhn("3 AWG", 4))).toBe(false);
+    expect(jams(thhn("3 AWG", 2), thhn("4 AWG"))).toBe(false);
   });
 
   test("more than three conductors draw advice on adjustment, in a nipple that there is none", () => {
@@ -274,6 +345,8 @@ describe("what raceway fill cannot answer", () => {
   });
   test.each([
     [{ ask: "fill", raceway: { kind: "EMT", tradeSize: "5" } }, "OUTSIDE_TABLE"],
+    [{ ask: "how-many", raceway: { kind: "EMT", tradeSize: "5" } }, "OUTSIDE_TABLE"],
+    [{ ask: "fill", raceway: { kind: "EMT", tradeSize: "3/8" } }, "OUTSIDE_TABLE"],
     [{ ask: "fill", raceway: { kind: "FMC", tradeSize: "3/8" } }, "NOT_COVERED"],
     [{ ask: "fill", raceway: { kind: "LFMC", tradeSize: "3/8" } }, "NOT_COVERED"],
     [{ ask: "smallest-trade-size", raceway: { kind: "EMT" }, conductors: [thhn("1000 kcmil", 30)] }, "NO_SOLUTION"],

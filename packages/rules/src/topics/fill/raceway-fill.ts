@@ -7,7 +7,14 @@ import type { Step } from "../../core/finding.js";
 import type { Length } from "../../core/quantity.js";
 import { cellInInterval, isRefused } from "../../core/table.js";
 import { UnusableFact } from "../../core/unusable-fact.js";
-import { type FillConductor, type FillGroup, fillGroups, totalArea, totalCount } from "./fill-groups.js";
+import {
+  type FillConductor,
+  type FillGroup,
+  type FillGroups,
+  fillGroups,
+  totalArea,
+  totalCount,
+} from "./fill-groups.js";
 import { numberPermitted } from "./number-permitted.js";
 
 const NAME = "raceway-fill";
@@ -93,7 +100,7 @@ interface Filling {
   readonly edition: Edition;
   readonly question: RacewayFillQuestion;
   readonly kind: Step;
-  readonly groups: readonly FillGroup[];
+  readonly groups: FillGroups;
   readonly isNipple: boolean;
 }
 
@@ -130,7 +137,7 @@ function fill(filling: Filling, tradeSize: Step): CalculationFinding {
   if (isClosed(share)) return share;
   const percent = percentFilled(filling, tradeSize, area);
   if (isClosed(percent)) return percent;
-  const advice = [...adviceOnAdjustment(filling, count), ...adviceOnJamming(filling, tradeSize)];
+  const advice = [...adviceOnAdjustment(filling, count), ...adviceOnJamming(filling, tradeSize, count)];
   const fits = fitsIn(filling, share, area, count);
   return sheet.finish({
     sentence: `${nameOf(filling, tradeSize)} ${fits ? "holds" : "does not hold"} these ${String(count.value)} conductors: they fill ${shown(percent.value, 1)} % of it, ${shown(area.value, 4)} in2 of the ${shown(share.value, 4)} in2 allowed.`,
@@ -164,7 +171,7 @@ function smallestTradeSize(filling: Filling): CalculationFinding {
     const within = sheet.last;
     const percent = percentFilled(filling, tried, area);
     if (isClosed(percent)) return percent;
-    const advice = [...adviceOnAdjustment(filling, count), ...adviceOnJamming(filling, tried)];
+    const advice = [...adviceOnAdjustment(filling, count), ...adviceOnJamming(filling, tried, count)];
     const smallest = sheet.conclude(
       "smallest trade size",
       candidate,
@@ -193,9 +200,9 @@ function smallestTradeSize(filling: Filling): CalculationFinding {
 
 /** The largest number whose own share of the table still holds it: 40 percent from three on, then 31, then 53. */
 function howMany(filling: Filling, tradeSize: Step): CalculationFinding {
-  const { sheet, edition, question, groups } = filling;
+  const { sheet, edition, groups } = filling;
   const [group, ...others] = groups;
-  if (group === undefined || others.length > 0 || question.conductors[0]?.count !== 1)
+  if (others.length > 0 || group.count.value !== 1)
     throw new UnusableFact(
       "question/conductors",
       'must be one kind with count 1 when "how-many" is asked',
@@ -267,15 +274,13 @@ function shareFor(filling: Filling, tradeSize: Step, count: Step): Step | Calcul
 function fitsIn(filling: Filling, share: Step, area: Step, count: Step): boolean {
   const { sheet, edition, groups } = filling;
   const [first] = groups;
-  if (first === undefined || !areEqual(sheet, groups))
+  if (!areEqual(sheet, groups))
     return sheet.compare("the conductors fit by area", area, "<=", share, edition.clauses.unequalConductors);
   const number = numberPermitted(sheet, share, first.area, edition);
   return sheet.compare("the conductors fit by number", count, "<=", number, edition.clauses.equalConductors);
 }
 
-function areEqual(sheet: CalculationSheet, groups: readonly FillGroup[]): boolean {
-  const [first, ...others] = groups;
-  if (first === undefined) return false;
+function areEqual(sheet: CalculationSheet, [first, ...others]: FillGroups): boolean {
   const area = sheet.exact(first.area);
   return others.every((other) => compareExact(sheet.exact(other.area), area) === 0);
 }
@@ -306,12 +311,12 @@ function adviceOnAdjustment({ edition, isNipple }: Filling, count: Step): readon
 }
 
 /** Three equal conductors may wedge side by side in a bend where the raceway is about three times as wide as one. */
-function adviceOnJamming(filling: Filling, tradeSize: Step): readonly string[] {
-  const { sheet, edition, groups, question, kind } = filling;
-  const [group] = groups;
-  if (groups.length !== 1 || question.conductors[0]?.count !== 3 || group?.tableFive === undefined) return [];
+function adviceOnJamming(filling: Filling, tradeSize: Step, count: Step): readonly string[] {
+  const { sheet, edition, groups, kind } = filling;
+  const [{ tableFive }] = groups;
+  if (count.value !== 3 || tableFive === undefined || !areEqual(sheet, groups)) return [];
   const { insulatedDiameter, conduitArea } = edition.tables;
-  const { size, column } = group.tableFive;
+  const { size, column } = tableFive;
   const wire = sheet.readIfPrinted("diameter of one conductor", insulatedDiameter, size, column, []);
   const inside = sheet.readIfPrinted("diameter inside", conduitArea, keyOf(filling, tradeSize), "internalDiameterIn", [
     kind,

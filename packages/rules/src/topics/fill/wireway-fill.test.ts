@@ -92,6 +92,28 @@ describe("wiring space of an enclosure (NFPA 70-2023 312.8)", () => {
   });
 });
 
+describe("what hangs on the kind of space", () => {
+  const advice = (change: Partial<WirewayFillQuestion>) => ask(change).advice.join(" ");
+  test("only a metal wireway is free of adjustment up to 30 conductors, by its own clause", () => {
+    expect(advice({ currentCarrying: 31 })).toContain("376.22(B)");
+    expect(advice({})).toContain("376.22(B)");
+    expect(advice({ kind: "nonmetallic-wireway" })).toContain("Beyond 3 current-carrying");
+    expect(advice({ kind: "nonmetallic-wireway", currentCarrying: 4 })).toContain(
+      "adjusted: Table 310.15(C)(1), NFPA 70-2023.",
+    );
+  });
+  test("an enclosure that conductors run through needs its label, with splices or without", () => {
+    const splices = { value: 1, unit: "in2" } as const;
+    const label = "needs a label that names the disconnect";
+    expect(ask({ kind: "enclosure", splices, currentCarrying: 40 }).advice).toEqual([
+      expect.stringContaining(label) as string,
+    ]);
+    expect(advice({ kind: "enclosure" })).toContain(label);
+    expect(advice({ kind: "enclosure" })).toContain("No splices were named");
+    expect(ask({ splices, currentCarrying: 30 }).advice).toEqual([]);
+  });
+});
+
 describe("smallest section", () => {
   // hand: 10 x 0.3237 = 3.237; x 100 / 20 = 16.185 in2
   test("ten 4/0 THHN need 16.185 square inches of wireway", () => {

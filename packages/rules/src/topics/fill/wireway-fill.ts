@@ -148,7 +148,7 @@ function fill(filling: Filling): CalculationFinding {
       ...(withSplices === undefined ? [] : [{ name: "share filled with splices", step: withSplices }]),
       { name: "area of the conductors", step: conductors },
     ],
-    advice: [...adviceOnAdjustment(question, filling.edition), ...adviceOnSplices(question, limits)],
+    advice: [...adviceOnAdjustment(question, filling.edition), ...adviceOnLimits(question, limits)],
   });
 }
 
@@ -188,7 +188,7 @@ function smallestSection(filling: Filling): CalculationFinding {
       { name: "smallest inside section", step: section },
       { name: "area of the conductors", step: conductors },
     ],
-    advice: [...adviceOnAdjustment(question, filling.edition), ...adviceOnSplices(question, limits)],
+    advice: [...adviceOnAdjustment(question, filling.edition), ...adviceOnLimits(question, limits)],
   });
 }
 
@@ -234,12 +234,15 @@ function adviceOnAdjustment({ kind, currentCarrying }: WirewayFillQuestion, edit
   ];
 }
 
-function adviceOnSplices({ splices, kind }: WirewayFillQuestion, { splicesCite }: Limits): readonly string[] {
-  if (splices === undefined)
-    return [
-      `No splices were named; at splices and taps 75 % with the conductors is the limit: ${citationText(splicesCite)}.`,
-    ];
-  return kind === "enclosure"
-    ? ["An enclosure that conductors run through needs a label that names the disconnect ahead of them."]
-    : [];
+function adviceOnLimits({ splices, kind }: WirewayFillQuestion, { splicesCite }: Limits): readonly string[] {
+  return [
+    ...(splices === undefined
+      ? [
+          `No splices were named; at splices and taps 75 % with the conductors is the limit: ${citationText(splicesCite)}.`,
+        ]
+      : []),
+    ...(kind === "enclosure"
+      ? ["An enclosure that conductors run through needs a label that names the disconnect ahead of them."]
+      : []),
+  ];
 }
