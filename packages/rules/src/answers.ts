@@ -8,7 +8,7 @@ import type { JointFinding } from "./topics/joint/joint-finding.js";
 import { withProjectRules } from "./topics/project-rules/rules-in-scope.js";
 import { candidatesWithRemedies, type JointCandidates } from "./topics/remedies/candidates-with-remedies.js";
 import { remediesUnder } from "./topics/remedies/find-remedies.js";
-import type { Remedies, Remedy } from "./topics/remedies/remedy.js";
+import type { Remedies } from "./topics/remedies/remedy.js";
 import { type ScheduledJob, scheduleInSteps } from "./topics/schedule/schedule-job.js";
 import { type ClassCandidates, candidatesByClass } from "./topics/selection/candidates-by-class.js";
 import { type SelectedConnector, selectConnectorsUnder } from "./topics/selection/select-connectors.js";
@@ -75,12 +75,8 @@ export function candidatesFor(
     readonly context?: RankingContext;
   } & AsksForProject,
 ): JointCandidates {
-  const { joint, basis, catalogue, context = {}, projectRules } = question;
-  const held = withProjectRules(joint, projectRules);
-  const found = candidatesWithRemedies(held, basis, catalogue, context, editionOf(basis));
-  return projectRules === undefined || found.remedies === null
-    ? found
-    : { ...found, remedies: { ...found.remedies, remedies: asPosted(found.remedies.remedies) } };
+  const { joint, basis, catalogue, context = {}, projectRules = [] } = question;
+  return candidatesWithRemedies(joint, basis, catalogue, context, projectRules, editionOf(basis));
 }
 
 /**
@@ -96,21 +92,8 @@ export function remediesFor(
     readonly equipmentInstead?: readonly Equipment[];
   } & AsksForProject,
 ): Remedies {
-  const { joint, basis, catalogue, context = {}, equipmentInstead = [], projectRules } = question;
-  const held = withProjectRules(joint, projectRules);
-  const found = remediesUnder(held, basis, catalogue, { context, equipmentInstead }, editionOf(basis));
-  return projectRules === undefined ? found : { ...found, remedies: asPosted(found.remedies) };
-}
-
-/** The joints of a remedy without the project's rules put into them, so that they can be posted as they are. */
-function asPosted(remedies: readonly Remedy[]): readonly Remedy[] {
-  return remedies.map((remedy) => ({
-    ...remedy,
-    joints: remedy.joints.map((one) => {
-      const { projectRules: _held, ...joint } = one.joint;
-      return { ...one, joint };
-    }),
-  }));
+  const { joint, basis, catalogue, context = {}, equipmentInstead = [], projectRules = [] } = question;
+  return remediesUnder(joint, basis, catalogue, { context, equipmentInstead, projectRules }, editionOf(basis));
 }
 
 /** The connector schedule of a job; equal joints are judged once. */

@@ -1,89 +1,19 @@
 import { describe, expect, test } from "vitest";
-import type { CatalogueItem, Connector } from "../../core/connector.js";
+import type { CatalogueItem } from "../../core/connector.js";
 import type { Basis, Equipment, Joint } from "../../core/joint.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import { sampleConductor, sampleConnector, sampleJoint, sampleOpening } from "../../samples/sample-joint.js";
+import { sampleConductor } from "../../samples/sample-joint.js";
+import { equipment, KIT, PIN, part, REDUCER, takes, terminal, tooLarge } from "../../samples/sample-remedies.js";
 import { candidatesWithRemedies } from "./candidates-with-remedies.js";
 import { remediesUnder } from "./find-remedies.js";
 import type { RemedyKind } from "./remedy.js";
 
 const BASIS: Basis = { ruleSet: "nfpa70", edition: "2023" };
-const FORMS = ["class-B", "class-C", "compact"] as const;
-const takes = (from: string, to: string, more: object = {}) => [
-  sampleOpening({ ranges: [{ from, to, strandings: FORMS }], ...more }),
-];
-
-/** A terminal of the equipment for 6 AWG to 4/0 AWG. */
-const terminal = (change: Partial<Connector> = {}): Connector =>
-  sampleConnector({ family: "equipment-terminal", openings: takes("6 AWG", "4/0 AWG"), ...change });
-const equipment = (change: Partial<Equipment> = {}): Equipment => ({
-  tag: "P-1",
-  kind: "panelboard",
-  terminalTemperature: { value: 75, unit: "Cel" },
-  terminal: terminal(),
-  ...change,
-});
-/** 250 kcmil aluminum, 180 A under a 200 A device: one size above what the terminal takes. */
-const joint = (change: Partial<Joint> = {}): Joint =>
-  sampleJoint({
-    conductors: [sampleConductor({ metal: "aluminum", size: "250 kcmil", insulation: "XHHW-2" })],
-    circuit: { voltageV: 480, loadA: 180, sets: 1, protection: { kind: "device", ratingA: 200 } },
-    equipment: equipment(),
-    ...change,
-  });
-const part = (partNumber: string, change: Partial<CatalogueItem>): CatalogueItem => ({
-  ...sampleConnector(),
-  partNumber,
-  description: partNumber.toLowerCase(),
-  status: "invented",
-  packQuantity: 1,
-  ...change,
-});
-const KIT = part("KIT-400", {
-  family: "lug-kit",
-  mounting: { kind: "frame", frames: ["Frame 400"] },
-  openings: takes("4/0 AWG", "500 kcmil"),
-  price: { amount: "30.10", currency: "USD" },
-  labourHours: 0.6,
-});
-const PIN = part("PIN", {
-  family: "pin-adapter",
-  construction: "compression",
-  mounting: { kind: "free" },
-  screws: [],
-  openings: [sampleOpening({ ranges: [{ from: "250 kcmil", to: "250 kcmil", strandings: FORMS }] })].map(
-    ({ screw: _, ...opening }) => opening,
-  ),
-  pin: { size: "3/0 AWG", metal: "copper" },
-  tooling: { tool: "press", die: "D-1" },
-  compound: "pre-filled",
-  price: { amount: "12.95", currency: "USD" },
-  labourHours: 0.5,
-});
-const REDUCER = part("REDUCER", {
-  family: "splicer-reducer",
-  functions: ["splice"],
-  mounting: { kind: "free" },
-  insulated: true,
-  places: ["dry"],
-  compound: "pre-filled",
-  screws: [
-    { id: "large", drive: { kind: "socket", acrossFlats: "5/16" }, torque: { value: 275, unit: "lbf-in" } },
-    { id: "small", drive: { kind: "socket", acrossFlats: "5/16" }, torque: { value: 275, unit: "lbf-in" } },
-  ],
-  openings: [
-    ...takes("4/0 AWG", "350 kcmil", { id: "large", screw: "large" }),
-    ...takes("2 AWG", "4/0 AWG", { id: "small", screw: "small" }),
-  ],
-  price: { amount: "21.05", currency: "USD" },
-  labourHours: 0.7,
-});
-
 const find = (
   catalogue: readonly CatalogueItem[],
   change: Partial<Joint> = {},
   equipmentInstead: readonly Equipment[] = [],
-) => remediesUnder(joint(change), BASIS, catalogue, { context: {}, equipmentInstead }, nfpa70Edition2023);
+) => remediesUnder(tooLarge(change), BASIS, catalogue, { context: {}, equipmentInstead }, nfpa70Edition2023);
 const kindsOf = (found: { readonly remedies: readonly { readonly kind: RemedyKind }[] }) =>
   found.remedies.map(({ kind }) => kind);
 
@@ -257,7 +187,7 @@ describe("where no remedy is looked for", () => {
 
 describe("candidates with remedies", () => {
   const ask = (catalogue: readonly CatalogueItem[], change: Partial<Joint> = {}) =>
-    candidatesWithRemedies(joint(change), BASIS, catalogue, {}, nfpa70Edition2023);
+    candidatesWithRemedies(tooLarge(change), BASIS, catalogue, {}, [], nfpa70Edition2023);
   test("remedies where nothing fits, null where a part or the own terminal does", () => {
     expect(ask([REDUCER]).remedies?.remedies).toMatchObject([{ kind: "stub" }, { kind: "stub" }]);
     expect(ask([KIT], { equipment: equipment({ frame: "Frame 400" }) }).remedies).toBeNull();

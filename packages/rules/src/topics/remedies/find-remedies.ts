@@ -2,9 +2,11 @@ import { CAUTION } from "../../core/caution.js";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Basis, Equipment, Joint } from "../../core/joint.js";
+import type { ProjectRule } from "../../core/project-rule.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
 import { checkJointUnder, jointUnder } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
+import { withProjectRules } from "../project-rules/rules-in-scope.js";
 import { judgeOf } from "../selection/catalogue-judge.js";
 import { withoutOffer } from "../selection/joint-class.js";
 import { rankingOf } from "../selection/rank.js";
@@ -20,6 +22,7 @@ import { stubs } from "./stub.js";
 export interface RemedyOptions {
   readonly context: RankingContext;
   readonly equipmentInstead: readonly Equipment[];
+  readonly projectRules?: readonly ProjectRule[];
 }
 
 /**
@@ -28,6 +31,7 @@ export interface RemedyOptions {
  * Looked for where a termination is refused, or is not yet decided, as it is offered: in the connector it names, else in
  * the terminal of its equipment; where neither is given, always. A proposal is never more than its joints: each of them is accepted by
  * itself, or it is not proposed. What only lacks a fact is listed apart, with the fact.
+ * @param joint without rules of the project: those in `options` are asked about it, and about each joint of a remedy.
  * @throws RangeError for a size that cannot be read or a part number that the catalogue does not hold.
  */
 export function remediesUnder(
@@ -50,7 +54,8 @@ export function remediesUnder(
       `Remedies are for conductors that do not land at equipment; for a ${joint.function} the candidates say what serves.`,
       NOTHING,
     );
-  const offered = offeredFinding(joint, basis, catalogue, edition);
+  const { context, equipmentInstead, projectRules = [] } = options;
+  const offered = offeredFinding(withProjectRules(joint, projectRules), basis, catalogue, edition);
   if (offered?.verdict === "accept" || offered?.verdict === "accept-with-conditions")
     return answer("The joint is allowed as it is offered; no remedy is needed.", NOTHING);
   const question: RemedyQuestion = {
@@ -58,8 +63,9 @@ export function remediesUnder(
     basis,
     edition,
     judge: judgeOf(catalogue, edition),
-    ranking: rankingOf(options.context),
-    equipmentInstead: options.equipmentInstead,
+    ranking: rankingOf(context),
+    equipmentInstead,
+    projectRules,
   };
   return answer(offered === undefined ? "No terminal and no connector is offered." : offered.deciding.sentence, {
     remedies: [

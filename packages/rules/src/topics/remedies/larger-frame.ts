@@ -3,7 +3,7 @@ import type { Joint } from "../../core/joint.js";
 import { checkJointUnder } from "../joint/check-joint.js";
 import { byNearness } from "../selection/rank.js";
 import type { OpenRemedy, Remedy } from "./remedy.js";
-import { inOwnTerminal, remedyOf, SHOWN, withPart } from "./remedy-joint.js";
+import { inOwnTerminal, remedyOf, SHOWN, underProject, withPart } from "./remedy-joint.js";
 import type { RemedyQuestion } from "./remedy-question.js";
 
 /** Equipment that was named as possible, where the conductor lands in its terminal or with a part of the catalogue. */
@@ -30,14 +30,18 @@ export function namedEquipment(question: RemedyQuestion): Remedy[] {
  * Lug kits of other frames that nothing known refuses. Nothing but the kind of the equipment is taken over to another
  * frame: what its terminals stand and what room it has is asked.
  */
-export function otherFrames({ joint, judge, ranking, basis, edition }: RemedyQuestion): OpenRemedy[] {
+export function otherFrames(question: RemedyQuestion): OpenRemedy[] {
+  const { joint, judge, ranking, basis, edition } = question;
   const { equipment } = joint;
   if (equipment?.frame === undefined) return [];
   const found: OpenRemedy[] = [];
   for (const frame of judge.framesWithKits()) {
     if (frame === equipment.frame || found.length === SHOWN) continue;
     const { tag, kind } = equipment;
-    const inFrame: Joint = { ...joint, equipment: kind === undefined ? { tag, frame } : { tag, kind, frame } };
+    const inFrame = underProject(question, {
+      ...joint,
+      equipment: kind === undefined ? { tag, frame } : { tag, kind, frame },
+    });
     const [kit] = judge
       .misses(inFrame)
       .filter(({ item, verdict }) => item.family === "lug-kit" && verdict === "needs-information")

@@ -1,4 +1,5 @@
 import type { ConductorGroup } from "../../core/conductor.js";
+import { isBuildingWire } from "../../core/conductor-ampacity.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { metalWords } from "../../core/conductor-words.js";
 import type { Joint } from "../../core/joint.js";
@@ -24,7 +25,7 @@ export function parallelSets(question: RemedyQuestion): Remedy[] {
   const [conductor, other] = joint.conductors;
   const { circuit } = joint;
   if (conductor === undefined || other !== undefined || circuit === undefined) return [];
-  if (conductor.count !== 1 || circuit.sets !== 1) return [];
+  if (conductor.count !== 1 || circuit.sets !== 1 || !isBuildingWire(conductor)) return [];
   const area = sizeOf(conductor.size).areaKcmil;
   const sizes = sizesDownFrom(conductor.size, edition).toReversed();
   for (let legs = 2; legs <= LEGS_MAX; legs += 1)

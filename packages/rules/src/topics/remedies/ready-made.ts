@@ -6,7 +6,7 @@ import type { Joint } from "../../core/joint.js";
 import { checkJointUnder } from "../joint/check-joint.js";
 import { byNearness } from "../selection/rank.js";
 import type { OpenRemedy, Remedy } from "./remedy.js";
-import { accepted, remedyOf, SHOWN, withoutTerminal } from "./remedy-joint.js";
+import { accepted, remedyOf, SHOWN, underProject, withoutTerminal } from "./remedy-joint.js";
 import type { RemedyQuestion } from "./remedy-question.js";
 
 /**
@@ -74,13 +74,15 @@ export function openParts(question: RemedyQuestion): OpenRemedy[] {
 }
 
 function openOf(
-  { judge, ranking, basis, edition }: RemedyQuestion,
+  question: RemedyQuestion,
   joint: Joint,
   family: "lug-kit" | "pin-adapter",
   words: string,
 ): OpenRemedy[] {
+  const { judge, ranking, basis, edition } = question;
+  const asked = underProject(question, joint);
   return judge
-    .misses(joint)
+    .misses(asked)
     .filter(({ item, verdict }) => item.family === family && verdict === "needs-information")
     .sort((a, b) => byNearness(a, b, ranking))
     .slice(0, SHOWN)
@@ -88,16 +90,16 @@ function openOf(
       kind: family,
       sentence: `${words}, if what is asked allows it: ${item.partNumber}, ${item.description}.`,
       partNumber: item.partNumber,
-      missing: checkJointUnder({ joint, basis, connector: item, origin: "catalogue" }, edition).missing,
+      missing: checkJointUnder({ joint: asked, basis, connector: item, origin: "catalogue" }, edition).missing,
     }));
 }
 
 /** The accepted parts of a family, best first. */
-function partsOf({ judge, ranking }: RemedyQuestion, joint: Joint, family: ConnectorFamily): CatalogueItem[] {
-  return judge
-    .survey(joint)
+function partsOf(question: RemedyQuestion, joint: Joint, family: ConnectorFamily): CatalogueItem[] {
+  return question.judge
+    .survey(underProject(question, joint))
     .accepted.filter(({ item }) => item.family === family)
-    .sort(ranking.compare)
+    .sort(question.ranking.compare)
     .slice(0, SHOWN)
     .map(({ item }) => item);
 }

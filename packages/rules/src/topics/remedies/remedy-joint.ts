@@ -3,6 +3,7 @@ import { add, type Exact, exactOf, multiply, numberOf } from "../../core/exact.j
 import type { Joint } from "../../core/joint.js";
 import { type ConnectorOrigin, checkJointUnder } from "../joint/check-joint.js";
 import type { JointFinding } from "../joint/joint-finding.js";
+import { withProjectRules } from "../project-rules/rules-in-scope.js";
 import type { Remedy, RemedyJoint, RemedyPart } from "./remedy.js";
 import type { RemedyQuestion } from "./remedy-question.js";
 
@@ -15,9 +16,17 @@ export interface AcceptedJoint {
   readonly item: CatalogueItem | undefined;
 }
 
+/**
+ * A joint of a remedy with the project's rules for it. A remedy changes what their scope is told by (a stub is spliced,
+ * legs are smaller, other equipment is of another kind), so they are chosen for each of its joints anew.
+ */
+export function underProject({ projectRules }: RemedyQuestion, joint: Joint): Joint {
+  return withProjectRules(joint, projectRules);
+}
+
 /** Asks every rule about one joint of a remedy; undefined where the joint is not accepted. */
 export function accepted(
-  { basis, edition }: RemedyQuestion,
+  question: RemedyQuestion,
   joint: Joint,
   connector: Connector | CatalogueItem,
   origin: Extract<ConnectorOrigin, "catalogue" | "equipment">,
@@ -25,7 +34,8 @@ export function accepted(
   count = 1,
 ): AcceptedJoint | undefined {
   const named = withConnector(joint, connector, origin);
-  const finding = checkJointUnder({ joint: named, basis, connector, origin }, edition);
+  const { basis, edition } = question;
+  const finding = checkJointUnder({ joint: underProject(question, named), basis, connector, origin }, edition);
   if (!isAccepted(finding)) return undefined;
   return {
     joint: {
@@ -63,7 +73,7 @@ export function bestOf(
   count = 1,
 ): AcceptedJoint | undefined {
   const [best] = question.judge
-    .survey(joint)
+    .survey(underProject(question, joint))
     .accepted.filter(({ item }) => among(item))
     .sort(question.ranking.compare);
   return best === undefined ? undefined : accepted(question, joint, best.item, "catalogue", where, count);

@@ -1,9 +1,12 @@
 import type { ConductorGroup, ConductorMetal } from "../../core/conductor.js";
+import { isBuildingWire } from "../../core/conductor-ampacity.js";
 import { compareSizes, sizeOf } from "../../core/conductor-size.js";
 import { metalWords } from "../../core/conductor-words.js";
+import type { Unmarked } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Equipment, Joint } from "../../core/joint.js";
 import { METRIC_SIZES } from "../../core/metric-series.js";
+import { celsius, type Temperature } from "../../core/quantity.js";
 import type { Remedy } from "./remedy.js";
 import { bestOf, inOwnTerminal, remedyOf, withPart } from "./remedy-joint.js";
 import type { RemedyQuestion } from "./remedy-question.js";
@@ -17,13 +20,14 @@ import type { RemedyQuestion } from "./remedy-question.js";
  * A terminal of the equipment's own is the one the stub lands in; a splicer-reducer goes before other splices.
  * Worked: 250 kcmil aluminum on a lug that stops at 4/0 AWG, 180 A at 75 C under a 200 A device: a stub of 4/0 AWG aluminum
  * carries 180 A and has the next standard device, so a splicer-reducer for 250 kcmil and 4/0 AWG serves.
+ * A lead of listed equipment gets no stub: its size says nothing of what a piece of wire in its place would carry.
  * Silent: room for the splice is a matter of its dimensions, which the catalogue need not have, so it is left to be
  * looked at; so is the price of the stub itself.
  */
 export function stubs(question: RemedyQuestion): Remedy[] {
   const { joint, edition } = question;
   const [conductor, other] = joint.conductors;
-  if (conductor === undefined || other !== undefined) return [];
+  if (conductor === undefined || other !== undefined || !isBuildingWire(conductor)) return [];
   const metals: ConductorMetal[] = conductor.metal === "copper" ? ["copper"] : [conductor.metal, "copper"];
   return metals.flatMap((metal) => {
     for (const size of sizesDownFrom(conductor.size, edition)) {
@@ -66,7 +70,7 @@ function remedyWith(question: RemedyQuestion, conductor: ConductorGroup, stub: C
 /** The splice beside the equipment: its conductors end in the terminal, which bounds the temperature (110.14(C)). */
 function spliceOf(joint: Joint, conductor: ConductorGroup, stub: ConductorGroup): Joint {
   const { circuit, equipment } = joint;
-  const atEnd = circuit?.endTerminalTemperature ?? equipment?.terminalTemperature;
+  const atEnd = weakerEnd(circuit?.endTerminalTemperature, equipment?.terminalTemperature);
   const { equipment: _equipment, ...rest } = joint;
   return {
     ...rest,
@@ -78,6 +82,22 @@ function spliceOf(joint: Joint, conductor: ConductorGroup, stub: ConductorGroup)
     ...(circuit === undefined || atEnd === undefined ? {} : { circuit: { ...circuit, endTerminalTemperature: atEnd } }),
     ...(equipment === undefined ? {} : { equipment: enclosureOf(equipment) }),
   };
+}
+
+/** A terminal without a mark counts as 60 C or as 75 C, by the circuit (110.14(C)(1)). */
+const UNMARKED_AT_MOST_C = 75;
+
+/** The lower of two ratings of terminals, of which either may not be known. */
+function weakerEnd(
+  one: Temperature | Unmarked | undefined,
+  other: Temperature | Unmarked | undefined,
+): Temperature | Unmarked | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  if (one === "unmarked" || other === "unmarked") {
+    const marked = one === "unmarked" ? other : one;
+    return marked !== "unmarked" && celsius(marked) < UNMARKED_AT_MOST_C ? marked : "unmarked";
+  }
+  return celsius(one) <= celsius(other) ? one : other;
 }
 
 /** Of the equipment only where it is and what kind: a splice has no stud, frame or terminal of its own. */
