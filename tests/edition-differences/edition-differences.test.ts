@@ -2,29 +2,12 @@
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type Change, calculationChanges, JOINTS_ASKED, jointChanges, siteChanges } from "./differing-answers.js";
-import { differingCells, differingClauses, differingThresholds } from "./differing-provisions.js";
 import { EDITION_PAIRS } from "./edition-pairs.js";
 import { REASONS } from "./reasons.js";
 
 function file(name: string): string {
   return fileURLToPath(new URL(name, import.meta.url));
 }
-
-const lines = (title: string, all: readonly string[]): string[] => [
-  `${title}: ${all.length === 0 ? "none" : all.length}`,
-  ...all.map((line) => `  ${line}`),
-];
-
-test("cells, thresholds and clauses that differ are those of the list", async () => {
-  const text = EDITION_PAIRS.flatMap((pair) => [
-    `== ${pair.name}`,
-    ...lines("cells", differingCells(pair)),
-    ...lines("thresholds", differingThresholds(pair)),
-    ...lines("clauses that moved", differingClauses(pair)),
-    "",
-  ]).join("\n");
-  await expect(text).toMatchFileSnapshot(file("provisions.txt"));
-});
 
 describe("answers", () => {
   const asked = {
