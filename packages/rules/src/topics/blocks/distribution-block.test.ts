@@ -1,13 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Connector } from "../../core/connector.js";
-import type { Edition } from "../../core/edition.js";
 import type { Equipment, Joint } from "../../core/joint.js";
 import { EDITIONS } from "../../rulesets/editions.js";
-import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
-import { nfpa70Edition2020 } from "../../rulesets/nfpa70-2020/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConnector, sampleJoint, sampleSubject } from "../../samples/sample-joint.js";
-import { lineSideMark } from "../service/line-side-mark.js";
 import { bendingSpace } from "../space/bending-space.js";
 import { distributionBlock } from "./distribution-block.js";
 
@@ -57,6 +53,25 @@ describe("power distribution block (NFPA 70 376.56(B), 314.28(E))", () => {
     expect(check({ kind: "box" }, { insulated: false }).outcome).toBe("fail");
     expect(check({ kind: "box", boxVolumeIn3: 200 }, { insulated: false }).outcome).toBe("fail");
   });
+  test("without equipment where it stands is asked for", () => {
+    const { equipment: _equipment, ...joint } = sampleJoint({ function: "splice" });
+    const connector = sampleConnector({ family: "power-distribution-block", insulated: true });
+    expect(distributionBlock.check(sampleSubject(joint, connector), nfpa70Edition2023)).toMatchObject({
+      rule: "distribution-block",
+      outcome: "missing",
+      missing: [{ path: "joint/equipment/kind" }],
+    });
+  });
+  test("a bare block in a box is refused for what lies open, on the facts of box and block", () => {
+    const finding = check({ kind: "box", boxVolumeIn3: 99 }, { insulated: false });
+    expect(finding).toMatchObject({ outcome: "fail", required: "no live parts exposed with the enclosure open" });
+    if (!("steps" in finding)) throw new Error(finding.because);
+    const where = finding.steps.find(({ label }) => label === "where the block stands");
+    expect(finding.steps.at(-1)?.uses).toContain(where?.id);
+  });
+  test("the question for the volume says what is required", () => {
+    expect(check({ kind: "box" })).toMatchObject({ required: "a box over 100 in3", cite: { locator: "314.28(E)" } });
+  });
   test("where it stands is asked for", () => {
     expect(check(undefined, {}, { equipment: { tag: "X" } })).toMatchObject({
       missing: [{ path: "joint/equipment/kind" }],
@@ -65,55 +80,6 @@ describe("power distribution block (NFPA 70 376.56(B), 314.28(E))", () => {
   });
   test("other connectors are not judged", () => {
     expect(check({ kind: "wireway" }, { family: "multi-tap-block", insulated: false }).outcome).toBe("not-applicable");
-  });
-});
-
-describe("line-side mark of a block", () => {
-  function mark(
-    edition: Edition,
-    lineSide: Connector["lineSide"],
-    kind: Equipment["kind"],
-    installedOn = "2021-06-01",
-  ) {
-    const subject = block(kind === undefined ? {} : { kind }, lineSide === undefined ? {} : { lineSide }, {
-      circuit: { sets: 1, protection: { kind: "service" } },
-      basis: { ruleSet: "nfpa70", edition: edition.edition, installedOn },
-    });
-    return lineSideMark.check(subject, edition);
-  }
-  // published: 376.56(B)(1) and, in 2017, 314.28(E)(1); 230.46 of 2020 asks for it of blocks at once, of other connectors
-  // from 2023-01-01 on
-  test.each([
-    [nfpa70Edition2017, "wireway", "fail", "376.56(B)"],
-    [nfpa70Edition2017, "box", "fail", "314.28(E)"],
-    [nfpa70Edition2017, "switchboard", "pass", "230.46"],
-    [nfpa70Edition2020, "wireway", "fail", "376.56(B)"],
-    [nfpa70Edition2020, "box", "fail", "230.46"],
-    [nfpa70Edition2020, "switchboard", "fail", "230.46"],
-    [nfpa70Edition2023, "wireway", "fail", "376.56(B)"],
-    [nfpa70Edition2023, "box", "fail", "230.46"],
-  ] as const)("$edition, unmarked in a %s: %s", (edition, kind, outcome, locator) => {
-    expect(mark(edition, "unmarked", kind)).toMatchObject({ outcome, cite: { locator } });
-    expect(mark(edition, "marked", kind).outcome).toBe("pass");
-  });
-  test("an unknown mark is asked for; an unknown place only where it decides", () => {
-    expect(mark(nfpa70Edition2020, undefined, "box")).toMatchObject({ missing: [{ path: "connector/lineSide" }] });
-    expect(mark(nfpa70Edition2017, "unmarked", undefined)).toMatchObject({
-      missing: [{ path: "joint/equipment/kind" }],
-    });
-    expect(mark(nfpa70Edition2017, "marked", undefined).outcome).toBe("pass");
-    expect(mark(nfpa70Edition2020, "unmarked", undefined).outcome).toBe("fail");
-  });
-  test("a block is judged in terminations too", () => {
-    const subject = block(
-      { kind: "wireway" },
-      { lineSide: "unmarked" },
-      {
-        function: "termination",
-        circuit: { sets: 1, protection: { kind: "service" } },
-      },
-    );
-    expect(lineSideMark.check(subject, nfpa70Edition2023).outcome).toBe("fail");
   });
 });
 

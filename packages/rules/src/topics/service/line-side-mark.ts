@@ -96,17 +96,14 @@ export const lineSideMark: Rule = {
         worksheet,
         `${origin}/lineSide`,
         "A connector for splices and taps on service conductors must carry the line-side mark; whether this one does is not known.",
-        {
-          cite: cite,
-          required: REQUIRED,
-        },
+        { cite, required: REQUIRED },
       );
     used.push(worksheet.given("line-side mark of the connector", connector.lineSide, `${origin}/lineSide`));
     worksheet.conclude("the connector carries the mark", "fail", used, "it was looked at and bears none", cite);
     return settled(ID, worksheet, {
       sentence:
         "The joint is on service conductors and the connector bears no mark for the line side of service equipment.",
-      cite: cite,
+      cite,
       required: REQUIRED,
       offered: offeredText(subject),
       fix: "a connector marked for the line side, or make the joint on the load side of the main",
