@@ -47,7 +47,7 @@ function addLanding(screws: ScrewInUse[], { connector, origin }: JointSubject, l
   const known = screws.findIndex((one) => isSameScrew(one, use));
   const before = screws[known];
   if (before === undefined) screws.push(use);
-  else if (before.openingIndex !== use.openingIndex || before.largest !== use.largest) {
+  else {
     const larger = isLarger(use.largest, before.largest) ? use : before;
     screws[known] = {
       origin: before.origin,
@@ -72,7 +72,7 @@ function screwAt(
   largest: string,
   largestPath: string,
 ): ScrewInUse {
-  const screwIndex = opening.screw === undefined ? -1 : screws.findIndex((screw) => screw.id === opening.screw);
+  const screwIndex = screws.findIndex(({ id }) => id === opening.screw);
   return {
     origin,
     construction,
@@ -86,30 +86,28 @@ function screwAt(
 }
 
 function isSameScrew(a: ScrewInUse, b: ScrewInUse): boolean {
-  if (a.screw === undefined || b.screw === undefined || !clampsSeveral(a.construction))
-    return a.openingIndex === b.openingIndex && a.largest === b.largest;
-  return a.screw.id === b.screw.id;
+  return a.screw !== undefined && clampsSeveral(a.construction)
+    ? a.screw === b.screw
+    : a.openingIndex === b.openingIndex && a.largest === b.largest;
 }
 
 function clampsSeveral(construction: Construction): boolean {
   return construction === "split-bolt" || construction === "bolted-clamp" || construction === "insulation-piercing";
 }
 
-function largestIn(landing: Landing): { readonly size: string; readonly path: string } {
-  let size = "";
-  let path = "joint/conductors";
-  for (const { conductor, group } of landing.conductors)
-    if (size === "" || isLarger(conductor.size, size)) {
-      size = conductor.size;
-      path = conductorPath(group, "size");
-    }
-  return { size, path };
+function largestIn({ conductors }: Landing): { readonly size: string; readonly path: string } {
+  const { conductor, group } = conductors.reduce((largest, one) =>
+    isLarger(one.conductor.size, largest.conductor.size) ? one : largest,
+  );
+  return { size: conductor.size, path: conductorPath(group, "size") };
 }
 
+/** What is no size counts as larger than any: no default may be taken from what lies beside it. */
 function isLarger(a: string, b: string): boolean {
   const first = parseSize(a);
+  if ("problem" in first) return true;
   const second = parseSize(b);
-  return !("problem" in first) && !("problem" in second) && compareSizes(first, second) > 0;
+  return !("problem" in second) && compareSizes(first, second) > 0;
 }
 
 /** The terminal's only opening, or the first that takes the size. */

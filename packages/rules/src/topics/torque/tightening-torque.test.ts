@@ -65,6 +65,7 @@ describe("marked torque (NFPA 70-2023 110.14(D))", () => {
     expect(tighteningTorque(subject, nfpa70Edition2023)[0]).toMatchObject({
       level: "equipment-marking",
       torque: { lbfIn: 375 },
+      sentence: expect.stringContaining("as marked on the equipment or in its instructions") as string,
     });
   });
   test.each([Number.NaN, 0, -5, Number.POSITIVE_INFINITY])("a torque of %d is no torque", (value) => {
@@ -198,6 +199,11 @@ describe("default torque by conductor (NFPA 70-2023 Informative Annex I Table I.
       "driven by its hexagon",
       "driven by its slot (No. 10 screw or larger)",
     ]);
+    expect(answers.map(({ drive: head }) => head)).toEqual(["external hex", "slotted"]);
+    expect(answers.map(({ sentence }) => sentence)).toEqual([
+      "Nothing is marked: tighten to 250 lbf-in (20.8 lbf-ft, 28.2 N-m) if driven by its hexagon, Informative Annex I Table I.1, 3/0 AWG under an external hexagon.",
+      "Nothing is marked: tighten to 50 lbf-in (4.2 lbf-ft, 5.6 N-m) if driven by its slot (No. 10 screw or larger), Informative Annex I Table I.1, 3/0 AWG under a wide or long slot.",
+    ]);
     expect(lbfIn(torques({ screws: [screw(drive, "unmarked")], construction: "split-bolt" }))).toEqual([500, 50]);
     expect(lbfIn(torques({ screws: [screw(drive, { value: 180, unit: "lbf-in" })] }))).toEqual([180]);
   });
@@ -262,6 +268,58 @@ describe("screws, ports and bolts", () => {
     );
     expect(lbfIn(answers)).toEqual([385]);
     expect(answers[0]?.at).toBe("bolt across openings tap and run, 1/0 AWG");
+  });
+  // published: Table I.1 external hexagon, 1/0 AWG 180, 2 AWG 150; one bolt draws both halves together
+  test.each(["bolted-clamp", "insulation-piercing", "split-bolt"] as const)(
+    "the one bolt of a %s is set by the largest conductor under it, in whichever opening it lies",
+    (construction) => {
+      for (const sizes of [
+        ["2 AWG", "1/0 AWG"],
+        ["1/0 AWG", "2 AWG"],
+      ]) {
+        const answers = torques(
+          {
+            construction,
+            screws: [screw({ kind: "external-hex" }, "unmarked")],
+            openings: [sampleOpening({ id: "tap" }), sampleOpening({ id: "run" })],
+          },
+          sizes.map((size) => ({ size })),
+        );
+        expect(lbfIn(answers)).toEqual([180]);
+        expect(answers[0]?.at).toBe("bolt across openings tap and run, 1/0 AWG");
+      }
+    },
+  );
+  test("openings of a clamp whose bolt is not described are asked about one by one", () => {
+    const answers = torques(
+      {
+        construction: "bolted-clamp",
+        screws: [],
+        openings: [sampleOpening({ id: "tap" }), sampleOpening({ id: "run" })],
+      },
+      [{ size: "2 AWG" }, { size: "1/0 AWG" }],
+    );
+    expect(answers.map(({ at, drive }) => [at, drive])).toEqual([
+      ["opening tap, 2 AWG", "not known"],
+      ["opening run, 1/0 AWG", "not known"],
+    ]);
+  });
+  // published: as above; the annex goes by the largest conductor under the screw
+  test.each([
+    [["1/0 AWG", "2 AWG"], 180, "joint/conductors/0/size"],
+    [["2 AWG", "1/0 AWG"], 180, "joint/conductors/1/size"],
+    [["2 AWG", "2 AWG"], 150, "joint/conductors/0/size"],
+    [["1/0 AWG", "no size"], "see-instructions", "joint/conductors/1/size"],
+    [["no size", "1/0 AWG"], "see-instructions", "joint/conductors/0/size"],
+  ] as const)("of %j under one screw: %s", (sizes, expected, origin) => {
+    const [answer] = torques(
+      { screws: [screw({ kind: "external-hex" }, "unmarked")] },
+      sizes.map((size) => ({ size })),
+    );
+    expect([answer?.torque?.lbfIn ?? answer?.method]).toEqual([expected]);
+    expect(answer?.steps).toContainEqual(
+      expect.objectContaining({ label: "largest conductor under the screw", origin }),
+    );
   });
   // published: Table I.1 wide slot, 6 AWG 45 and 10 AWG 35
   test.each(["one screw id", "two screw ids"])(
@@ -331,6 +389,49 @@ describe("screws, ports and bolts", () => {
     });
   });
 
+  // published: Table I.1 external hexagon, 2 AWG 150, 1/0 AWG 180, 250 kcmil 325; the opening's ends belong to it
+  test.each([
+    ["2 AWG", "opening small of the equipment's terminal, 2 AWG", 150],
+    ["1/0 AWG", "opening large of the equipment's terminal, 1/0 AWG", 180],
+    ["250 kcmil", "opening large of the equipment's terminal, 250 kcmil", 325],
+  ] as const)("a pin of %s lands in the opening that takes it: %s", (size, at, expected) => {
+    const hex: Drive = { kind: "external-hex" };
+    const terminal = sampleConnector({
+      screws: [{ ...screw(hex, "unmarked"), id: "little" }, screw(hex, "unmarked")],
+      openings: [
+        sampleOpening({
+          id: "small",
+          screw: "little",
+          ranges: [
+            { from: "14 AWG", to: "10 AWG", strandings: ["solid"] },
+            { from: "8 AWG", to: "2 AWG", strandings: ["class-B"] },
+          ],
+        }),
+        sampleOpening({ id: "large", ranges: [{ from: "1/0 AWG", to: "250 kcmil", strandings: ["class-B"] }] }),
+      ],
+    });
+    const pinned = { construction: "compression", screws: [], pin: { size, metal: "copper" } } as const;
+    const answer = torques(pinned, [{}], { equipment: { tag: "DP-6", terminal } })[1];
+    expect(answer).toMatchObject({ at: `conductor screw of ${at}`, torque: { lbfIn: expected } });
+  });
+  test("a terminal in which nothing lands is not tightened here", () => {
+    const equipment = { tag: "DP-6", terminal: sampleConnector() };
+    expect(torques({}, [{}], { equipment })).toHaveLength(1);
+    const own = sampleSubject(sampleJoint({ equipment }), sampleConnector({ pin: { size: "2 AWG", metal: "copper" } }));
+    expect(tighteningTorque({ ...own, origin: "joint/equipment/terminal" }, nfpa70Edition2023)).toHaveLength(1);
+  });
+
+  test("what is not tightened is named by its opening and what makes it fast", () => {
+    const none = { screws: [], openings: [sampleOpening()] };
+    const of = (change: Partial<Connector>) => torques(change).map(({ at, drive }) => `${at}: ${drive}`);
+    expect(of({ ...none, construction: "compression" })).toEqual(["opening barrel, 3/0 AWG: crimp tool"]);
+    expect(of({ ...none, construction: "weld" })).toEqual(["opening barrel, 3/0 AWG: none"]);
+    expect(of({ ...none, construction: "spring" })).toEqual(["opening barrel, 3/0 AWG: none"]);
+    expect(of({ screws: [screw({ kind: "none" })], construction: "weld" })).toEqual(["opening barrel, 3/0 AWG: none"]);
+    expect(of({ screws: [screw({ kind: "clamp-bolt" }, "unmarked")] })).toEqual([
+      "conductor screw of opening barrel, 3/0 AWG: clamp bolt",
+    ]);
+  });
   test("nothing to tighten: pressed, welded, sprung, turned by hand, sheared", () => {
     const none = { screws: [], openings: [sampleOpening()] };
     expect(lbfIn(torques({ ...none, construction: "compression" }))).toEqual(["crimp"]);
@@ -365,6 +466,20 @@ describe("screws, ports and bolts", () => {
     });
     expect(lbfIn(answers)).toEqual(["crimp", expected]);
   });
+  test("a metric pad bolt is named as such, and its torque left to the instructions", () => {
+    const answer = torques({ mounting: { kind: "pad", pattern: { holes: 1, bolt: "M12" } } }).at(-1);
+    expect(answer).toMatchObject({
+      at: "pad bolt M12",
+      opening: "pad",
+      drive: "head of an M12 bolt",
+      sentence: "No table here covers an M12 pad bolt: take the torque from the equipment's instructions.",
+      torque: null,
+      steps: [
+        { value: "M12", origin: "connector/mounting/pattern/bolt" },
+        { value: "see the instructions", uses: [1] },
+      ],
+    });
+  });
   test("the bolt that is there goes before the hole it goes through, and the table is named", () => {
     const pad = { mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } } } as const;
     const answer = torques(pad, [{}], { equipment: { tag: "T-1", stud: { holes: 1, bolt: "3/8" } } }).at(-1);
@@ -375,6 +490,7 @@ describe("screws, ports and bolts", () => {
       level: "trade-practice",
       cite: { standard: "NEMA CC 1", edition: "2009" },
     });
+    expect(answer?.steps[0]).toMatchObject({ value: "3/8", origin: "joint/equipment/stud/bolt" });
     expect(answer?.sentence).toContain("the equipment's instructions come first");
   });
 

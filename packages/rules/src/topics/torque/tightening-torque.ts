@@ -89,7 +89,7 @@ export function tighten(worksheet: Worksheet, { use, drivenBy }: Tightenable, ed
       `${path}/torque`,
       `Nothing is marked and no default holds: ${standard.refused}.`,
     );
-  return byTable(worksheet, use, standard, way, drivenBy !== null);
+  return byTable(worksheet, use, screw, standard, way, drivenBy !== null);
 }
 
 /** The bolts of the pad, or null where the connector is not bolted to one. */
@@ -107,9 +107,11 @@ export function tightenPad(
     stud === undefined ? "connector/mounting/pattern/bolt" : "joint/equipment/stud/bolt",
   );
   const cell = cellAt(edition.tables.padBoltTorque, bolt, "steelOrBronze");
-  const boltText = bolt.startsWith("M") ? bolt : `${bolt} in`;
+  const metric = bolt.startsWith("M");
+  const boltText = metric ? bolt : `${bolt} in`;
+  const article = metric ? "an" : "a";
   const at = `pad bolt ${boltText}`;
-  const drive = `head of a ${boltText} bolt`;
+  const drive = `head of ${article} ${boltText} bolt`;
   if (isRefused(cell) || typeof cell.value !== "number") {
     worksheet.conclude(
       "torque of the pad bolt",
@@ -128,7 +130,7 @@ export function tightenPad(
       torque: null,
       level: null,
       cite: edition.clauses.instructions,
-      sentence: `No table here covers a ${boltText} pad bolt: take the torque from the equipment's instructions.`,
+      sentence: `No table here covers ${article} ${boltText} pad bolt: take the torque from the equipment's instructions.`,
     };
   }
   const torque = torqueInUnits({ value: cell.value, unit: "lbf-in" });
@@ -203,6 +205,7 @@ function marked(worksheet: Worksheet, use: ScrewInUse, screw: Screw, printed: To
 function byTable(
   worksheet: Worksheet,
   use: ScrewInUse,
+  screw: Screw,
   standard: Extract<DefaultTorque, { readonly lbfIn: number }>,
   way: DrivenBy,
   oneOfTwo: boolean,
@@ -228,7 +231,7 @@ function byTable(
     torque,
     level: "code-table",
     cite: standard.cite,
-    drive: use.screw === undefined ? "" : driveText(use.screw.drive, oneOfTwo ? way : null),
+    drive: driveText(screw.drive, oneOfTwo ? way : null),
     alternative,
     sentence: `Nothing is marked: tighten to ${torqueText(torque)}${alternative === null ? "" : ` if ${alternative}`}, ${standard.cite.locator}, ${standard.by}.`,
     asks: null,

@@ -4,7 +4,13 @@ import type { Edition } from "../../core/edition.js";
 import type { Joint } from "../../core/joint.js";
 import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import { sampleConnector, sampleJoint, sampleOpening, sampleSubject } from "../../samples/sample-joint.js";
+import {
+  sampleConductor,
+  sampleConnector,
+  sampleJoint,
+  sampleOpening,
+  sampleSubject,
+} from "../../samples/sample-joint.js";
 import { torqueSource } from "./torque-source.js";
 
 function check(connector: Partial<Connector>, joint: Partial<Joint> = {}, edition: Edition = nfpa70Edition2023) {
@@ -46,6 +52,12 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
       missing: [{ path: "connector/screws/0/torque" }],
     });
   });
+  test("a torque that is none is asked for at the screw", () => {
+    expect(check(withScrew({ drive: { kind: "external-hex" }, torque: { value: 0, unit: "lbf-in" } }))).toMatchObject({
+      outcome: "missing",
+      missing: [{ path: "connector/screws/0/torque" }],
+    });
+  });
   test("a screw that is not described is asked for", () => {
     expect(check({ screws: [] })).toMatchObject({
       outcome: "missing",
@@ -64,6 +76,27 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
     expect("conditions" in old && old.conditions[0]?.sentence).toContain("Confirm that the maker's instructions name");
   });
 
+  test("one breakaway head among marked screws is enough for the condition, one slotted hexagon for the advice", () => {
+    const slots = { slotWidth: { value: 0.06, unit: "in" }, slotLength: { value: 0.3, unit: "in" } } as const;
+    const two = (drive: Screw["drive"], torque: Partial<Screw>): Partial<Connector> => ({
+      screws: [
+        { id: "main", drive, ...torque },
+        { id: "second", drive: { kind: "external-hex" }, torque: { value: 180, unit: "lbf-in" } },
+      ],
+      openings: [sampleOpening({ id: "a" }), sampleOpening({ id: "b", screw: "second" })],
+    });
+    const joint: Partial<Joint> = { conductors: [sampleConductor(), sampleConductor()] };
+    const sheared = check(two({ kind: "breakaway" }, {}), joint);
+    expect(duties(sheared)).toEqual(["breakaway-head"]);
+    expect(sheared).toMatchObject({
+      offered:
+        "breakaway head at the conductor screw of opening a, 3/0 AWG; 180 lbf-in at the conductor screw of opening b, 3/0 AWG, marked on the connector",
+    });
+    expect(check(two({ kind: "slotted-hex", ...slots }, { torque: "unmarked" }), joint)).toMatchObject({
+      advice: ["The slotted hexagon has two default torques; use the one for the way it is driven."],
+    });
+  });
+
   const pressed = { construction: "compression", screws: [], openings: [sampleOpening({ screw: "none" })] } as const;
   test("nothing tightened: silent", () => {
     expect(check(pressed).outcome).toBe("not-applicable");
@@ -76,6 +109,15 @@ describe("torque source (NFPA 70-2023 110.14(D), Informative Annex I)", () => {
     expect(check(pinned, { equipment: { tag: "DP-6" } })).toMatchObject({
       missing: [{ path: "joint/equipment/terminal" }],
     });
+    const { equipment, ...nowhere } = sampleJoint();
+    expect(equipment).toBeDefined();
+    expect(torqueSource.check(sampleSubject(nowhere, sampleConnector(pinned)), nfpa70Edition2023)).toMatchObject({
+      missing: [{ path: "joint/equipment/terminal" }],
+    });
+    const landed = sampleSubject(sampleJoint(), sampleConnector({ pin: { size: "1/0 AWG", metal: "copper" } }));
+    expect(torqueSource.check({ ...landed, origin: "joint/equipment/terminal" }, nfpa70Edition2023).outcome).toBe(
+      "pass",
+    );
     expect(check(pinned, { equipment: { tag: "DP-6", terminal: sampleConnector() } }).outcome).toBe("pass");
     const unknown = sampleConnector(withScrew({ drive: { kind: "socket", acrossFlats: "5/16" } }));
     expect(check(pinned, { equipment: { tag: "DP-6", terminal: unknown } })).toMatchObject({

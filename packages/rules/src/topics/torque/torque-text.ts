@@ -4,7 +4,7 @@ import type { TorqueAnswer } from "./torque-answer.js";
 
 /** "275 lbf-in at the conductor screw of opening barrel, 3/0 AWG, Informative Annex I Table I.3, NFPA 70-2023". */
 export function answerText({ at, torque, method, level, cite, alternative }: Omit<TorqueAnswer, "steps">): string {
-  const value = torque === null ? METHOD_TEXT[method] : printedText(torque.printed);
+  if (torque === null) return `${method.replaceAll("-", " ")} at the ${at}`;
   const source =
     level === "equipment-marking"
       ? "marked on the equipment"
@@ -12,15 +12,5 @@ export function answerText({ at, torque, method, level, cite, alternative }: Omi
         ? "marked on the connector"
         : citationText(cite);
   const way = alternative === null ? "" : ` if ${alternative}`;
-  return torque === null ? `${value} at the ${at}` : `${value} at the ${at}${way}, ${source}`;
+  return `${printedText(torque.printed)} at the ${at}${way}, ${source}`;
 }
-
-const METHOD_TEXT: Readonly<Record<TorqueAnswer["method"], string>> = {
-  torque: "torque",
-  "breakaway-head": "breakaway head",
-  "by-hand": "by hand",
-  crimp: "crimp",
-  weld: "weld",
-  spring: "spring",
-  "see-instructions": "see the instructions",
-};
