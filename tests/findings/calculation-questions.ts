@@ -45,6 +45,28 @@ const CMIL = {
 const K = { kind: "k-factor", arrangement: "bundled", insulation: "PVC 70 C" } as const;
 const MOTOR = { kind: "squirrel-cage", horsepower: "75", voltageV: 460, build: "ordinary", nameplateA: 90.7 } as const;
 
+const SMALL_BOX = {
+  boxVolumeIn3: 18,
+  conductors: [{ count: 2, size: "14 AWG", manner: "ends-or-spliced" }],
+  equipmentGrounds: [],
+  internalClamps: true,
+  supportFittings: 0,
+  devices: [],
+} as const;
+
+/** Conductors that no table of areas holds: by size, by type, by make-up, and for want of a fact. */
+const UNLISTED: readonly FillConductor[] = [
+  { kind: "conductor", count: 3, size: "1250 kcmil", insulation: "THHN", stranding: "class-B" },
+  { kind: "conductor", count: 3, size: "3 AWG", insulation: "XHHW-2", stranding: "compact" },
+  { kind: "conductor", count: 1, size: "6 AWG", insulation: "bare", stranding: "solid" },
+  { kind: "conductor", count: 3, size: "35 mm2", insulation: "THWN-2", stranding: "class-B" },
+  { kind: "conductor", count: 3, size: "2 AWG", insulation: "USE-2", stranding: "class-B" },
+  { kind: "conductor", count: 3, size: "2 AWG", insulation: "RHW-2", stranding: "compact" },
+  { kind: "conductor", count: 3, size: "2 AWG", insulation: "THWN-2", stranding: "class-K" },
+  { kind: "conductor", count: 3, size: "2 AWG", insulation: "THWN-2", stranding: "unknown" },
+  { kind: "conductor", count: 3, size: "2 AWG", insulation: "RHW-2", stranding: "class-B" },
+];
+
 const RUN: ConductorRun = {
   metal: "copper",
   insulation: "THHN",
@@ -118,6 +140,14 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
       devices: [{ largestConductor: "12 AWG", gangs: 2 }],
       terminalBlocks: [{ largestConductor: "12 AWG" }],
     },
+    // Sizes without an allowance: too large for one, too small for one, and of another series.
+    ...["4 AWG", "20 AWG", "2.5 mm2"].map((size) => ({
+      ...SMALL_BOX,
+      conductors: [{ count: 2, size, manner: "ends-or-spliced" } as const],
+    })),
+    { ...SMALL_BOX, equipmentGrounds: [{ count: 1, size: "20 AWG" }] },
+    { ...SMALL_BOX, devices: [{ largestConductor: "4 AWG", gangs: 1 }] },
+    { ...SMALL_BOX, terminalBlocks: [{ largestConductor: "20 AWG" }] },
   ],
   convert: [
     { kind: "torque", torque: { value: 31.1, unit: "N-m" }, to: "lbf-ft" },
@@ -247,6 +277,13 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
       raceway: { kind: "IMC", tradeSize: "1/2" },
       conductors: [{ ...WIRES[0], count: 1 } as FillConductor],
     },
+    ...UNLISTED.map(
+      (conductor) => ({ ask: "fill", raceway: { kind: "RMC", tradeSize: "4" }, conductors: [conductor] }) as const,
+    ),
+    { ask: "fill", raceway: { kind: "EMT" }, conductors: WIRES },
+    { ask: "fill", raceway: { kind: "EMT", tradeSize: "5" }, conductors: WIRES },
+    { ask: "fill", raceway: { kind: "LFMC", tradeSize: "3/8" }, conductors: WIRES.slice(0, 1) },
+    { ask: "smallest-trade-size", raceway: { kind: "EMT" }, conductors: [{ ...WIRES[0], count: 60 } as FillConductor] },
   ],
   "short-circuit": [
     ...[CMIL, K].flatMap((heating) =>
@@ -284,6 +321,9 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     } as const,
     { ask: "smallest-section", kind, conductors: WIRES, splices: { value: 9, unit: "in2" } } as const,
     { ask: "smallest-section", kind, conductors: WIRES.slice(0, 1) } as const,
+    { ask: "fill", kind, height: inches(4), conductors: WIRES } as const,
+    { ask: "fill", kind, width: inches(4), conductors: WIRES } as const,
+    ...UNLISTED.map((conductor) => ({ ask: "smallest-section", kind, conductors: [conductor] }) as const),
   ]),
   "conductor-size": RUNS.flatMap((run) =>
     (["feeder", "branch-circuit", "receptacle-branch-circuit"] as const).flatMap((circuit) => [

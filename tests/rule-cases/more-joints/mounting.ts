@@ -45,4 +45,14 @@ export const MOUNTING_JOINTS: readonly MoreJoint[] = [
       connector.family = "pin-adapter";
     },
   },
+  ...([1.5, 2] as const).map(
+    (spacing): MoreJoint => ({
+      rule: "stud-and-holes",
+      name: `the holes are ${String(spacing)} in apart and the bolts 1.75`,
+      from: 23,
+      change: ({ connector }) => {
+        if (connector.mounting.kind === "pad") connector.mounting.pattern.spacing = { value: spacing, unit: "in" };
+      },
+    }),
+  ),
 ];
