@@ -144,4 +144,162 @@ describe("wire range (NFPA 70-2023 110.3(B))", () => {
     expect(judge(["35 mm2", "4/0 AWG"])).toBe("fail");
     expect(judge(["35 mm2", "3/0 AWG"])).toBe("missing");
   });
+  test("a joint without conductors is asked for them, one without openings for the openings", () => {
+    const none = sampleSubject(sampleJoint({ conductors: [] }));
+    expect(wireRange.check(none, nfpa70Edition2023)).toMatchObject({
+      rule: "wire-range",
+      missing: [{ path: "joint/conductors", because: "The joint names no conductor." }],
+      cite: { locator: "110.3(B)" },
+    });
+    const bare = sampleSubject(sampleJoint(), sampleConnector({ openings: [] }));
+    expect(wireRange.check(bare, nfpa70Edition2023)).toMatchObject({
+      missing: [{ because: "The openings of the connector are not known." }],
+    });
+  });
+  // hand: of ranges that all refuse, the one whose end is nearest by area is named
+  test.each([
+    ["8 AWG", [plain("14 AWG", "10 AWG"), plain("6 AWG", "2 AWG")], "stops at 10 AWG", 0],
+    ["7.5 mm2", [plain("2.5 mm2", "4 mm2"), plain("10 mm2", "16 mm2")], "begins at 10 mm2", 1],
+    ["5 AWG", [plain("14 AWG", "10 AWG"), plain("4 AWG", "2 AWG")], "begins at 4 AWG", 1],
+    [
+      "250 kcmil",
+      [plain("14 AWG", "10 AWG"), plain("6 AWG", "4/0 AWG"), plain("4 AWG", "1/0 AWG")],
+      "stops at 4/0 AWG",
+      1,
+    ],
+    ["18 AWG", [plain("2.5 mm2", "4 mm2"), plain("14 AWG", "10 AWG"), plain("12 AWG", "6 AWG")], "begins at 14 AWG", 1],
+    ["4 AWG", [plain("10 mm2", "35 mm2"), plain("14 AWG", "6 AWG")], "stops at 6 AWG", 1],
+  ] as const)("%s outside %o: %s", (size, ranges, words, index) => {
+    const finding = check({ size }, ranges);
+    expect(finding).toMatchObject({ outcome: "fail", sentence: expect.stringContaining(words) as string });
+    if (!("steps" in finding)) throw new Error(finding.because);
+    expect(finding.steps.find(({ label }) => label === "listed range")).toMatchObject({
+      origin: `connector/openings/0/ranges/${String(index)}`,
+    });
+    expect(finding.steps.at(-1)).toMatchObject({ kind: "compared", value: false });
+  });
+  // hand: 1/0 AWG compact: the range that names compact ends at 1 AWG, though another ends nearer
+  test("a range that names the strand form is named before a nearer one that does not", () => {
+    const ranges: readonly SizeRange[] = [
+      { from: "6 AWG", to: "2 AWG", strandings: ["compact"] },
+      { from: "6 AWG", to: "1 AWG", strandings: ["class-B"] },
+    ];
+    expect(check({ size: "1/0 AWG", stranding: "compact" }, ranges)).toMatchObject({
+      outcome: "fail",
+      sentence: expect.stringContaining("for compact conductors stops at 2 AWG") as string,
+      offered: "6 AWG to 2 AWG; 6 AWG to 1 AWG",
+    });
+    // Where none names it, the nearest of all is named, without a strand form.
+    expect(check({ size: "1/0 AWG", stranding: "class-K" }, ranges)).toMatchObject({
+      sentence: expect.stringContaining("The listed range stops at 1 AWG") as string,
+    });
+    // A range in the other series that names it may be one for this size, which is asked about.
+    expect(
+      check({ size: "1/0 AWG", stranding: "compact" }, [
+        { from: "6 mm2", to: "35 mm2", strandings: ["compact"] },
+        { from: "6 AWG", to: "1 AWG", strandings: ["class-B"] },
+      ]),
+    ).toMatchObject({ outcome: "missing", missing: [{ path: "connector/openings/0/ranges" }] });
+  });
+  test("a passed size is compared with both ends of the range that takes it", () => {
+    const finding = check({ size: "8 AWG", stranding: "compact" }, [
+      { from: "14 AWG", to: "6 AWG", strandings: ["class-B"] },
+      { from: "10 AWG", to: "4 AWG", strandings: ["compact"] },
+    ]);
+    expect(finding).toMatchObject({
+      outcome: "pass",
+      required: "8 AWG inside the listed range",
+      offered: "10 AWG to 4 AWG",
+    });
+    if (!("steps" in finding)) throw new Error(finding.because);
+    expect(finding.steps.find(({ label }) => label === "listed range")).toMatchObject({
+      origin: "connector/openings/0/ranges/1",
+    });
+    // hand: Table 8, 8 AWG 16.51 kcmil, 10 AWG 10.38, 4 AWG 41.74
+    expect(
+      finding.steps.filter(({ kind }) => kind === "compared").map((step) => "relation" in step && step.relation),
+    ).toEqual([">=", "<="]);
+    expect(finding.steps.map(({ value }) => value)).toEqual(expect.arrayContaining([16.51, 10.38, 41.74]));
+  });
+  test("what is asked of a listing in another series names the series and the ranges", () => {
+    const metric = check({ size: "35 mm2", stranding: "iec-class-5" }, [plain("6 AWG", "2/0 AWG")]);
+    expect(metric).toMatchObject({
+      sentence: expect.stringContaining("listed in AWG and kcmil") as string,
+      offered: "6 AWG to 2/0 AWG",
+    });
+    expect(check({ size: "2 AWG" }, [plain("16 mm2", "50 mm2"), plain("70 mm2", "95 mm2")])).toMatchObject({
+      sentence: expect.stringContaining("listed in mm2") as string,
+      offered: "16 mm2 to 50 mm2; 70 mm2 to 95 mm2",
+    });
+    expect(check({}, [])).toMatchObject({
+      sentence: 'The sizes that the opening "barrel" takes are not known.',
+      offered: "not known",
+      required: "a listing that names 3/0 AWG",
+    });
+  });
+  test("of several questions the first conductor's is asked", () => {
+    const openings = ["a", "b"].map((id) => sampleOpening({ id, ranges: [] }));
+    const joint = sampleJoint({ conductors: [sampleConductor(), sampleConductor({ size: "1 AWG" })] });
+    expect(wireRange.check(sampleSubject(joint, sampleConnector({ openings })), nfpa70Edition2023)).toMatchObject({
+      missing: [{ path: "connector/openings/0/ranges" }],
+    });
+  });
+  test("a conductor whose strand form is not listed does not hide one that fits", () => {
+    const openings = ["a", "b"].map((id) => sampleOpening({ id, ranges: [plain("6 AWG", "3/0 AWG")] }));
+    const joint = sampleJoint({
+      conductors: [sampleConductor({ stranding: "class-K" }), sampleConductor({ size: "1 AWG" })],
+    });
+    expect(wireRange.check(sampleSubject(joint, sampleConnector({ openings })), nfpa70Edition2023)).toMatchObject({
+      outcome: "pass",
+      required: "1 AWG inside the listed range",
+    });
+  });
+  describe("under a binding screw", () => {
+    const screwed = (conductor: Partial<ConductorGroup>, ranges: readonly SizeRange[]) =>
+      wireRange.check(
+        sampleSubject(
+          sampleJoint({ conductors: [sampleConductor(conductor)] }),
+          sampleConnector({ construction: "binding-screw", openings: [sampleOpening({ ranges })] }),
+        ),
+        nfpa70Edition2023,
+      );
+    test("the refusal rests on the construction and the clause for terminals", () => {
+      const finding = screwed({ size: "8 AWG" }, [plain("14 AWG", "6 AWG")]);
+      expect(finding).toMatchObject({
+        outcome: "fail",
+        cite: { locator: "110.14(A)" },
+        required: "10 AWG or smaller under a binding screw",
+        offered: "8 AWG",
+        sentence: "A binding screw holds 10 AWG or smaller; 8 AWG class B copper is larger.",
+      });
+      if (!("steps" in finding)) throw new Error(finding.because);
+      expect(finding.steps.map(({ value }) => value)).toEqual(
+        expect.arrayContaining(["binding-screw", "8 AWG", "10 AWG", 16.51, 10.38]),
+      );
+      expect(finding.steps[0]).toMatchObject({ origin: "connector/construction" });
+      expect(finding.steps.find(({ kind }) => kind === "stated")).toMatchObject({ uses: [1] });
+    });
+    test("the range decides first; a size that no range is known for is asked about by the listing", () => {
+      expect(screwed({ size: "4 AWG" }, [plain("14 AWG", "6 AWG")])).toMatchObject({
+        outcome: "fail",
+        offered: "14 AWG to 6 AWG",
+      });
+      expect(screwed({ size: "4 mm2" }, [plain("14 AWG", "6 AWG")])).toMatchObject({
+        missing: [{ path: "connector/openings/0/ranges" }],
+      });
+      expect(screwed({ size: "4 mm2" }, [plain("2.5 mm2", "6 mm2")])).toMatchObject({
+        missing: [{ path: "joint/conductors/0/size" }],
+        required: "10 AWG or smaller under a binding screw",
+      });
+    });
+    test("a refusal goes before the question about a metric conductor", () => {
+      const ranges = [plain("14 AWG", "6 AWG"), plain("2.5 mm2", "6 mm2")];
+      const joint = sampleJoint({
+        conductors: [sampleConductor({ size: "4 mm2" }), sampleConductor({ size: "8 AWG" })],
+      });
+      const openings = ["a", "b"].map((id) => sampleOpening({ id, ranges }));
+      const connector = sampleConnector({ construction: "binding-screw", openings });
+      expect(wireRange.check(sampleSubject(joint, connector), nfpa70Edition2023).outcome).toBe("fail");
+    });
+  });
 });

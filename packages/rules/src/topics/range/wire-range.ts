@@ -40,20 +40,19 @@ export const wireRange: Rule = {
     if (landed.length === 0) return asksForOpenings(subject, edition);
     const screw = subject.connector.construction === "binding-screw";
     let questioned: LandedGroup | undefined;
-    let fitting = 0;
+    let fits = false;
     for (const one of landed) {
       const fit = sizeFit(one.conductor, one.opening);
       if (fit === "refused") return refusedFinding(subject, edition, one);
       if (screw && !isMetric(one) && compareSizes(sizeOf(one.conductor.size), BINDING_SCREW_MAX) > 0)
         return underScrew(subject, edition, one);
       if (fit === "unknown") questioned ??= one;
-      if (fit === "fits") fitting += 1;
+      if (fit === "fits") fits = true;
     }
     if (questioned !== undefined) return asksForListing(subject, edition, questioned);
     const metric = screw ? landed.find(isMetric) : undefined;
     if (metric !== undefined) return underScrew(subject, edition, metric);
-    if (fitting === 0)
-      return notApplicable(ID, "no listed range names the strand form, so the rule for strand forms decides");
+    if (!fits) return notApplicable(ID, "no listed range names the strand form, so the rule for strand forms decides");
     return passedFinding(subject, edition, landed);
   },
 };
@@ -74,16 +73,15 @@ function asksForListing({ origin }: JointSubject, edition: Edition, one: LandedG
   const worksheet = new Worksheet();
   worksheet.given("size of the conductor", conductor.size, conductorPath(group, "size"));
   opening.ranges.forEach((range, index) => {
-    worksheet.given("listed range", rangeWords(range), `${origin}/openings/${openingIndex}/ranges/${index}`);
+    rangeStep(worksheet, range, `${origin}/openings/${openingIndex}/ranges/${index}`);
   });
-  const metric = sizeOf(conductor.size).series === "metric";
   return asking(
     ID,
     worksheet,
     `${origin}/openings/${openingIndex}/ranges`,
     opening.ranges.length === 0
       ? `The sizes that the opening "${opening.id}" takes are not known.`
-      : `The range is listed in ${metric ? "AWG and kcmil" : "mm2"}; whether the connector is listed for ${conductor.size} is not known, and sizes are not converted.`,
+      : `The range is listed in ${isMetric(one) ? "AWG and kcmil" : "mm2"}; whether the connector is listed for ${conductor.size} is not known, and sizes are not converted.`,
     {
       cite: edition.clauses.instructions,
       required: `a listing that names ${conductor.size}`,
@@ -191,7 +189,8 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
 
 /** The range whose end is nearest to the size; one that names the strand form before one that does not. */
 function nearestRange(opening: Opening, { conductor }: LandedGroup, size: ConductorSize): number {
-  const named = opening.ranges.some((range) => namesStranding(range, conductor.stranding) && isSameSeries(range, size));
+  // Refused: where any range names the form, one of the size's own series does.
+  const named = opening.ranges.some((range) => namesStranding(range, conductor.stranding));
   let nearest = -1;
   let least = Number.POSITIVE_INFINITY;
   opening.ranges.forEach((range, index) => {
