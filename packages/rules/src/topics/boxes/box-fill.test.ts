@@ -3,7 +3,7 @@ import type { Edition } from "../../core/edition.js";
 import { nfpa70Edition2017 } from "../../rulesets/nfpa70-2017/edition.js";
 import { nfpa70Edition2020 } from "../../rulesets/nfpa70-2020/edition.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import { type BoxFillQuestion, boxFill } from "./box-fill.js";
+import { BOX_CONDUCTOR_MANNERS, type BoxFillQuestion, boxFill } from "./box-fill.js";
 
 const NOTHING: BoxFillQuestion = {
   conductors: [],
@@ -64,6 +64,22 @@ describe("box fill (NFPA 70-2023 314.16(B))", () => {
     expect(needed({ conductors: [{ count: 1, size: "12 AWG", manner }] })).toBe(volume);
   });
 
+  test("every manner is one of those four", () => {
+    const volumes = BOX_CONDUCTOR_MANNERS.map((manner) =>
+      needed({ conductors: [{ count: 1, size: "12 AWG", manner }] }),
+    );
+    expect(volumes).toEqual([2.25, 2.25, 4.5, 0]);
+  });
+  // hand: 14 AWG 2.00, 12 AWG 2.25, 10 AWG 2.50: 3 x 2 + 2 x 2.25 + 2.5 = 13
+  test("each kind of conductor counts by its own size", () => {
+    const conductors: BoxFillQuestion["conductors"] = [
+      { count: 3, size: "14 AWG", manner: "ends-or-spliced" },
+      { count: 2, size: "12 AWG", manner: "passes-through" },
+      { count: 1, size: "10 AWG", manner: "ends-or-spliced" },
+    ];
+    expect(needed({ conductors })).toBe(13);
+  });
+
   // hand: grounds of 12 AWG, 2.25 each allowance. 2017: one for all. 2020 and 2023: 4 -> 1, 5 -> 1.25, 8 -> 2
   test.each([
     [nfpa70Edition2017, 4, 2.25],
@@ -121,6 +137,16 @@ describe("box fill (NFPA 70-2023 314.16(B))", () => {
     expect(needed({ conductors: ONE_14, devices: [{ largestConductor: "12 AWG", gangs }] })).toBe(2 + volume);
   });
 
+  // hand: each device by its own largest conductor: 2 x 2.25 + 2 x 2 = 8.5, and each block in 2023: 2.25 + 2 = 4.25
+  test("every device and every terminal block counts", () => {
+    const devices = [
+      { largestConductor: "12 AWG", gangs: 1 },
+      { largestConductor: "14 AWG", gangs: 1 },
+    ];
+    expect(needed({ conductors: ONE_14, devices })).toBe(2 + 8.5);
+    expect(needed({ conductors: ONE_14, terminalBlocks: devices })).toBe(2 + 4.25);
+  });
+
   // hand: 2.25 for the block in 2023, nothing named before
   test.each([
     [nfpa70Edition2017, 0],
@@ -149,6 +175,19 @@ describe("what box fill cannot answer", () => {
     const refused = { outcome: "refused", refusal: { code: "OUTSIDE_TABLE" } };
     expect(ask({ conductors: ONE_14, devices: [{ largestConductor: "3 AWG", gangs: 1 }] })).toMatchObject(refused);
     expect(ask({ conductors: ONE_14, terminalBlocks: [{ largestConductor: "3 AWG" }] })).toMatchObject(refused);
+  });
+  test("clamps beside a ground outside the table are refused", () => {
+    const question = { conductors: ONE_14, equipmentGrounds: [{ count: 1, size: "5 AWG" }], internalClamps: true };
+    expect(ask(question)).toMatchObject({ outcome: "refused", refusal: { code: "OUTSIDE_TABLE" } });
+  });
+  test("the ground alone may be what makes the box one of dimensions", () => {
+    expect(ask({ conductors: ONE_14, equipmentGrounds: [{ count: 1, size: "4 AWG" }] })).toMatchObject({
+      outcome: "refused",
+      refusal: { code: "NOT_COVERED" },
+    });
+  });
+  test("what is not accepted is named", () => {
+    expect(() => ask({})).toThrow(expect.objectContaining({ path: "question/conductors" }));
   });
   test("an empty box or a count that is none is not accepted", () => {
     expect(() => ask({})).toThrow(RangeError);

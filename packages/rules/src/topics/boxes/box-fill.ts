@@ -194,11 +194,10 @@ function countDevices(counting: Counting): CalculationFinding | undefined {
 
 function countGrounds(counting: Counting): CalculationFinding | undefined {
   const { question, edition } = counting;
-  const apart = edition.boxFill.isolatedGroundsApart;
-  const isolated = apart ? question.equipmentGrounds.filter((ground) => ground.isolated === true) : [];
-  const counted = apart
-    ? question.equipmentGrounds.filter((ground) => ground.isolated !== true)
-    : question.equipmentGrounds;
+  const isApart = ({ isolated }: { readonly isolated?: boolean }): boolean =>
+    edition.boxFill.isolatedGroundsApart && isolated === true;
+  const counted = question.equipmentGrounds.filter((ground) => !isApart(ground));
+  const isolated = question.equipmentGrounds.filter(isApart);
   return (
     groundSet(counting, counted, "equipment grounds") ?? groundSet(counting, isolated, "isolated equipment grounds")
   );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import { type PullBoxEntry, type PullBoxPull, type PullBoxQuestion, pullBox } from "./pull-box.js";
+import { BOX_WALLS, type PullBoxEntry, type PullBoxPull, type PullBoxQuestion, pullBox } from "./pull-box.js";
 import { tradeSizeOf } from "./trade-size.js";
 
 const BASIS = { ruleSet: "nfpa70", edition: "2023" } as const;
@@ -33,6 +33,36 @@ describe("least dimensions of a pull box (NFPA 70-2023 314.28(A))", () => {
     expect(least({ entries: [entry("A", "top", "2"), entry("B", "bottom", "2")], pulls: [pull("A", "B")] })).toEqual({
       height: 16,
     });
+  });
+
+  // hand: 8 x 2 = 16 across; pulls between walls that are not opposite take 6 x 2 = 12 from each wall
+  test("a pull is straight between opposite walls, whichever end is named first", () => {
+    const across = (from: PullBoxEntry["wall"], to: PullBoxEntry["wall"]) =>
+      least({ entries: [entry("A", from, "2"), entry("B", to, "2")], pulls: [pull("A", "B")] });
+    expect(BOX_WALLS.map((wall) => [wall, across("left", wall)["width"], across(wall, "left")["width"]])).toEqual([
+      ["left", 14, 14],
+      ["right", 16, 16],
+      ["top", 12, 12],
+      ["bottom", 12, 12],
+      ["back", 12, 12],
+    ]);
+    expect(BOX_WALLS.map((wall) => [wall, across("top", wall)["height"], across(wall, "top")["height"]])).toEqual([
+      ["left", 12, 12],
+      ["right", 12, 12],
+      ["top", 14, 14],
+      ["bottom", 16, 16],
+      ["back", 12, 12],
+    ]);
+  });
+  // hand: 2-1/2 is larger than 2: 6 x 2-1/2 + 2 = 17 and 6 x 2-1/2 between, in whichever order they are listed
+  test("the largest of a row counts six times, wherever it is listed", () => {
+    for (const [first, second] of [
+      ["2", "2-1/2"],
+      ["2-1/2", "2"],
+    ] as const) {
+      const entries = [entry("A", "bottom", first), entry("B", "bottom", second)];
+      expect(least({ entries, pulls: [pull("A", "B")] })).toEqual({ height: 17, "between A and B": 15 });
+    }
   });
 
   // hand: two trade size 3 on each of two adjoining walls: 6 x 3 + 3 = 21 in both ways, 6 x 3 = 18 in between entries
@@ -111,7 +141,9 @@ describe("judging a pull box", () => {
   ])("a width of %d in for 24 in: %s", (width, enough) => {
     const finding = ask({ ...straight, box: { width: inches(width), height: inches(6) } });
     expect(finding.results[0]).toMatchObject({ name: "box is large enough", value: enough });
-    if (!enough) expect(finding.sentence).toContain("24 in");
+    expect(finding.sentence).toBe(
+      enough ? "The box is large enough." : "The box is too small: inside width 23.9 in of 24 in.",
+    );
   });
 
   const angle = { entries: [entry("A", "left", "2"), entry("B", "top", "2")] };
@@ -166,6 +198,14 @@ describe("what the pull box cannot answer", () => {
       outcome: "refused",
       refusal: { code: "OUTSIDE_TABLE" },
     });
+  });
+  test("an id that stands for two entries is not accepted, and what is wrong is named", () => {
+    const twice = [...straight.entries, entry("A", "top", "1")];
+    expect(() => ask({ ...straight, entries: twice })).toThrow(
+      expect.objectContaining({ path: "question/entries", message: expect.stringContaining('"A" twice') as string }),
+    );
+    for (const pulls of [[], [pull("A", "C")], [pull("A", "A")]])
+      expect(() => ask({ ...straight, pulls })).toThrow(expect.objectContaining({ path: "question/pulls" }));
   });
   test("pulls that name no entry, or the same one twice, are not accepted", () => {
     expect(() => ask({ ...straight, pulls: [] })).toThrow(RangeError);

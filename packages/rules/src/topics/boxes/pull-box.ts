@@ -164,9 +164,9 @@ function leastDimensions(box: BoxAtWork): LeastDimensions | CalculationFinding {
     apart.push({ pull: index, least: between(box, larger, `${pull.from} and ${pull.to}`) });
   }
   for (const row of rowsOf(box)) {
-    if (row[0] === undefined || row[0].entry.wall === "back") continue;
-    if (!row.some(({ entry }) => turned.has(entry.id))) continue;
-    across[axisOf(row[0].entry.wall)].push(acrossFrom(box, row));
+    const [{ entry }] = row;
+    if (entry.wall === "back" || !row.some((one) => turned.has(one.entry.id))) continue;
+    across[axisOf(entry.wall)].push(acrossFrom(box, row));
   }
   const depth = depthOf(box);
   if (depth !== undefined && isClosed(depth)) return depth;
@@ -186,10 +186,12 @@ function between({ sheet, edition, times }: BoxAtWork, larger: Step, name: strin
 }
 
 /** 6 times the largest of the row, and every other trade size of the row once. */
-function acrossFrom({ sheet, edition, times }: BoxAtWork, row: readonly EntryAtWork[]): Least {
+function acrossFrom({ sheet, edition, times }: BoxAtWork, row: Row): Least {
   const cite = edition.clauses.pullAngle;
-  const [largest, ...others] = [...row].sort((a, b) => compareExact(sheet.exact(b.inches), sheet.exact(a.inches)));
-  if (largest === undefined) throw new Error("a row without an entry");
+  const [first] = row;
+  const [largest = first, ...others] = [...row].sort((a, b) =>
+    compareExact(sheet.exact(b.inches), sheet.exact(a.inches)),
+  );
   const { wall, row: number } = largest.entry;
   const name = `from the ${wall} wall, row ${String(number)}`;
   const six = sheet.multiply(
@@ -309,8 +311,11 @@ function namedLeasts(
   ];
 }
 
-function rowsOf({ entries }: BoxAtWork): readonly (readonly EntryAtWork[])[] {
-  const rows = new Map<string, EntryAtWork[]>();
+/** The entries of one row; one or more. */
+type Row = [EntryAtWork, ...EntryAtWork[]];
+
+function rowsOf({ entries }: BoxAtWork): readonly Row[] {
+  const rows = new Map<string, Row>();
   for (const one of entries.values()) {
     const key = `${one.entry.wall} ${String(one.entry.row)}`;
     const row = rows.get(key);
