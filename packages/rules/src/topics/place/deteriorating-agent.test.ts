@@ -32,4 +32,11 @@ describe("deteriorating agent (NFPA 70-2023 110.11, 300.6)", () => {
   test("where nothing attacks metal the rule is silent", () => {
     expect(check(undefined, undefined).outcome).toBe("not-applicable");
   });
+  test("a joint of which no place is given is not asked about", () => {
+    const { place: _place, ...apart } = sampleJoint();
+    expect(deterioratingAgent.check(sampleSubject(apart), nfpa70Edition2023)).toMatchObject({
+      rule: "deteriorating-agent",
+      outcome: "not-applicable",
+    });
+  });
 });

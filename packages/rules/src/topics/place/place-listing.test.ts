@@ -120,4 +120,113 @@ describe("place listing (NFPA 70-2023 110.11, 110.14(B), 300.5(E), 314.30(C), 25
       expect(duties).toEqual(location === "direct-burial" || location === "concrete" ? ["inspect-before-cover"] : []);
     }
   });
+  test("a handhole in the earth or in concrete asks for what those ask for", () => {
+    expect(check("direct-burial", ["wet"], HANDHOLE)).toMatchObject({
+      outcome: "fail",
+      required: "listed for direct burial",
+      cite: { locator: "314.30(C)" },
+    });
+    expect(check("concrete", ["direct-burial"], HANDHOLE).outcome).toBe("fail");
+    const finding = check("dry", ["wet"], HANDHOLE);
+    expect("steps" in finding && finding.steps.slice(0, 3)).toMatchObject([
+      { value: "dry", origin: "joint/place/location" },
+      { value: "handhole", origin: "joint/equipment/kind" },
+      { value: "wet", cite: { locator: "314.30(C)" }, uses: [2] },
+    ]);
+  });
+  // hand: one listing of several that serves is enough; concrete beside a listing that does not serve is asked about
+  test.each([
+    ["wet", ["dry", "wet"], "pass"],
+    ["wet", ["dry", "damp"], "fail"],
+    ["wet", ["damp", "equipment"], "missing"],
+    ["wet", ["dry", "concrete"], "missing"],
+    ["damp", ["dry", "concrete"], "missing"],
+    ["direct-burial", ["wet", "concrete"], "fail"],
+    ["concrete", ["wet", "concrete"], "pass"],
+  ] as const)("in a %s place a part listed %j: %s", (location, places, outcome) => {
+    expect(check(location, places).outcome).toBe(outcome);
+  });
+  test("what is asked about where a listing does not tell", () => {
+    expect(check("wet", ["equipment"])).toMatchObject({ missing: [{ path: "joint/place/location" }] });
+    expect(check("wet", ["concrete"])).toMatchObject({ missing: [{ path: "connector/places" }] });
+    expect(check("damp", "unmarked")).toMatchObject({ offered: "no mark for the place" });
+    expect(check("damp", undefined)).toMatchObject({ offered: "not known" });
+    expect(check("damp", [])).toMatchObject({ missing: [{ path: "connector/places" }] });
+  });
+  // published: 110.11 in sight, 110.14(B) for splices in the earth, 250.70 where an electrode conductor ends, 110.3(B) else
+  test.each([
+    ["wet", { function: "splice" }, "110.11"],
+    ["direct-burial", { function: "splice" }, "110.14(B)"],
+    ["direct-burial", { function: "tap" }, "110.14(B)"],
+    ["direct-burial", { function: "termination" }, "110.11"],
+    ["direct-burial", { function: "termination", role: "electrode-conductor" }, "250.70"],
+    ["concrete", { function: "termination", role: "electrode-conductor" }, "250.70"],
+    ["direct-burial", { function: "splice", role: "electrode-conductor" }, "110.14(B)"],
+    ["concrete", { function: "splice", role: "electrode-conductor" }, "110.3(B)"],
+    ["concrete", { function: "termination" }, "110.3(B)"],
+    ["wet", { function: "termination", role: "electrode-conductor" }, "110.11"],
+  ] as const)("in a %s place, %o: by %s", (location, joint, locator) => {
+    expect(check(location, ["dry"], joint)).toMatchObject({ outcome: "fail", cite: { locator } });
+  });
+  test.each([
+    ["damp", "listed for a damp place", "a connector listed for a damp place"],
+    ["wet", "listed for a wet place", "a connector listed for a wet place"],
+    [
+      "direct-burial",
+      "listed for direct burial",
+      "a connector listed for direct burial, or bring the joint into an enclosure that suits the place",
+    ],
+    ["concrete", "listed for concrete", "a connector listed for concrete"],
+  ] as const)("refused in a %s place: %s", (location, required, fix) => {
+    expect(check(location, ["dry"])).toMatchObject({ outcome: "fail", required, offered: "dry", fix });
+  });
+  test("a splice in the earth is cited by the clause for splices without a box; an end in it is not", () => {
+    const states = (made: Joint["function"]) => {
+      const finding = check("direct-burial", ["direct-burial"], { function: made });
+      return "steps" in finding && finding.steps.some((step) => "cite" in step && step.cite?.locator === "300.5(E)");
+    };
+    expect(states("splice")).toBe(true);
+    expect(states("tap")).toBe(true);
+    expect(states("termination")).toBe(false);
+  });
+  test("every kind of ground clamp in concrete goes by its mark for direct burial", () => {
+    for (const family of ["rod-clamp", "pipe-clamp", "rebar-clamp"] as const)
+      for (const [places, outcome] of [
+        [["direct-burial"], "pass"],
+        [["concrete"], "pass"],
+        [["wet"], "fail"],
+      ] as const)
+        expect(check("concrete", places, { role: "electrode-conductor" }, { family }).outcome).toBe(outcome);
+    expect(check("direct-burial", ["concrete"], {}, { family: "rod-clamp" }).outcome).toBe("fail");
+  });
+  test("where the place is not given, only what serves in the earth and in concrete passes", () => {
+    for (const places of [["concrete"], ["direct-burial"], ["dry", "damp", "wet"], "unmarked", []] as const)
+      expect(check(undefined, places)).toMatchObject({
+        missing: [{ path: "joint/place/location" }],
+        required: "listed for the place of the joint",
+      });
+    expect(check(undefined, ["direct-burial", "concrete"])).toMatchObject({
+      outcome: "pass",
+      offered: "direct-burial, concrete",
+      conditions: [{ duty: "inspect-before-cover" }],
+      cite: { locator: "110.11" },
+    });
+    expect(check(undefined, ["concrete"], {}, { family: "rod-clamp" }).outcome).toBe("missing");
+  });
+  test("a joint without equipment is judged by its place", () => {
+    const { equipment: _equipment, ...apart } = sampleJoint({ place: { location: "wet" } });
+    const judge = (places: readonly PlaceListing[]) =>
+      placeListing.check(sampleSubject(apart, sampleConnector({ places })), nfpa70Edition2023);
+    expect(judge(["wet"]).outcome).toBe("pass");
+    expect(judge(["dry"])).toMatchObject({ rule: "place-listing", outcome: "fail", cite: { locator: "110.11" } });
+    expect(judge(["equipment"]).outcome).toBe("missing");
+  });
+  test("the sentence says what the part is for and where the joint is", () => {
+    expect(check("wet", ["dry", "damp"])).toMatchObject({
+      sentence: "The connector is listed for dry, damp only; the joint is in a wet place.",
+    });
+    expect(check("damp", ["equipment"])).toMatchObject({
+      sentence: "The connector is listed for use inside an enclosure, which covers a damp place.",
+    });
+  });
 });

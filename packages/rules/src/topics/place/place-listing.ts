@@ -2,20 +2,23 @@ import { type Citation, COMMON_PRACTICE } from "../../core/citation.js";
 import type { Connector, PlaceListing } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
-import { type Joint, LOCATIONS, type Location } from "../../core/joint.js";
+import type { Joint, Location } from "../../core/joint.js";
 import { asking, type JointSubject, NO_CONDITIONS, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "place-listing";
 
-/** What each place asks for: dry < damp < wet < direct burial, concrete by itself. */
-const SERVING: Readonly<Record<Location, readonly PlaceListing[]>> = {
-  dry: ["dry", "equipment", "damp", "wet", "direct-burial", "concrete"],
+type PlaceAsked = Exclude<Location, "dry">;
+
+/** What each place asks for: damp < wet < direct burial, concrete by itself. In a dry place any listing serves. */
+const SERVING: Readonly<Record<PlaceAsked, readonly PlaceListing[]>> = {
   damp: ["damp", "equipment", "wet", "direct-burial"],
   wet: ["wet", "direct-burial"],
   "direct-burial": ["direct-burial"],
   concrete: ["concrete"],
 };
+/** What serves in these serves everywhere. */
+const HARDEST: readonly PlaceAsked[] = ["direct-burial", "concrete"];
 /** Ground clamps listed for direct burial also serve in concrete. */
 const SERVING_CLAMP_IN_CONCRETE: readonly PlaceListing[] = ["concrete", "direct-burial"];
 
@@ -71,7 +74,6 @@ export const placeListing: Rule = {
     if (location === undefined) return placeNotKnown(subject, worksheet, edition);
     const { place, step } = location;
     const cite = clauseFor(joint, place, edition);
-    const serving = servingIn(place, connector);
     const required = `listed for ${PLACE_TEXT[place]}`;
     const text = { cite, required, offered: offeredText(connector) };
 
@@ -98,6 +100,7 @@ export const placeListing: Rule = {
       );
 
     const listed = listingStep(subject, worksheet);
+    const serving = servingIn(place, connector);
     const asked = worksheet.state(`listings that serve ${PLACE_TEXT[place]}`, serving, cite, undefined, [
       step,
       worksheet.given("kind of part", connector.family, `${subject.origin}/family`),
@@ -151,7 +154,7 @@ function placeNotKnown(subject: JointSubject, worksheet: Worksheet, edition: Edi
   const places = typeof connector.places === "string" ? undefined : connector.places;
   if (
     places !== undefined &&
-    LOCATIONS.every((place) => places.some((one) => servingIn(place, connector).includes(one)))
+    HARDEST.every((place) => places.some((one) => servingIn(place, connector).includes(one)))
   ) {
     worksheet.conclude(
       "every place is covered",
@@ -198,7 +201,7 @@ function listingStep({ connector, origin }: JointSubject, worksheet: Worksheet):
   return worksheet.given("places of the connector's listing", connector.places ?? "not known", `${origin}/places`);
 }
 
-function servingIn(place: Location, connector: Connector): readonly PlaceListing[] {
+function servingIn(place: PlaceAsked, connector: Connector): readonly PlaceListing[] {
   return place === "concrete" && isGroundClamp(connector) ? SERVING_CLAMP_IN_CONCRETE : SERVING[place];
 }
 
