@@ -58,6 +58,52 @@ describe("metal of the lug and of the pad (NFPA 70-2023 110.14, 110.3(B))", () =
   });
 });
 
+describe("the words of the trade for metals and platings", () => {
+  const plain = { plating: "none" } as const;
+  // hand: bronze and brass are copper alloys; zinc-coated steel is steel
+  test.each([
+    ["copper", "fail", "pass"],
+    ["copper alloy", "fail", "pass"],
+    ["bronze", "fail", "pass"],
+    ["brass", "fail", "pass"],
+    [" Copper ", "fail", "pass"],
+    ["aluminum", "pass: aluminum-pad", "fail"],
+    ["aluminium", "pass: aluminum-pad", "fail"],
+    ["aluminum alloy", "pass: aluminum-pad", "fail"],
+    ["steel", "pass: aluminum-pad", "pass: steel-contact"],
+    ["stainless steel", "pass: aluminum-pad", "pass: steel-contact"],
+    ["zinc-coated steel", "pass: aluminum-pad", "pass: steel-contact"],
+    ["galvanized steel", "pass: aluminum-pad", "pass: steel-contact"],
+    ["bimetal", "pass: bimetal-side: aluminum-pad", "pass: bimetal-side"],
+    ["bimetallic", "pass: bimetal-side: aluminum-pad", "pass: bimetal-side"],
+  ] as const)("a bare lug of %s on aluminum: %s, on copper: %s", (bodyMetal, onAluminum, onCopper) => {
+    expect(said({ bodyMetal, ...plain }, ALUMINUM_PAD)).toBe(onAluminum);
+    expect(said({ bodyMetal, ...plain }, COPPER_PAD)).toBe(onCopper);
+  });
+  test.each([
+    ["none", "fail"],
+    ["bare", "fail"],
+    ["unplated", "fail"],
+    ["silver", "fail"],
+    ["silver-plated", "fail"],
+    [" Silver ", "fail"],
+    ["tin", "pass: aluminum-pad"],
+    ["tin-plated", "pass: aluminum-pad"],
+    ["nickel", "pass: aluminum-pad"],
+    ["nickel-plated", "pass: aluminum-pad"],
+  ] as const)("a copper lug, %s, on aluminum: %s", (plating, answer) => {
+    expect(said({ bodyMetal: "copper", plating }, ALUMINUM_PAD)).toBe(answer);
+  });
+  // hand: the steel shows only where no plating lies on it
+  test.each([
+    [{ bodyMetal: "steel", plating: "tin" }, COPPER_PAD, "pass"],
+    [{ bodyMetal: "steel" }, COPPER_PAD, "pass: steel-contact"],
+    [TIN_COPPER, { metal: "steel", plating: "none" }, "pass: steel-contact"],
+  ] as const)("%j on %j: %s", (lug, pad, answer) => {
+    expect(said(lug, pad)).toBe(answer);
+  });
+});
+
 describe("a fact is asked about only where it decides", () => {
   test.each([
     // hand: tin and nickel touch anything; without the pad, what may be bare copper, bare aluminum or silver hangs on it
@@ -113,6 +159,35 @@ describe("what the finding says", () => {
         fix: "a lug plated with tin, with the compound and washers that the equipment's instructions name, or a bimetal plate between",
         missing: [],
       });
+  });
+  test("silver is named where it is silver that eats the aluminum", () => {
+    expect(check({ bodyMetal: "copper", plating: "silver" }, ALUMINUM_PAD)).toMatchObject({
+      sentence:
+        "A silver-plated copper lug lies on a bare aluminum pad: bare aluminum and silver eat each other where they touch.",
+    });
+    expect(check(BARE_ALUMINUM, { metal: "copper", plating: "silver" })).toMatchObject({
+      sentence:
+        "A bare aluminum lug lies on a silver-plated copper pad: bare aluminum and silver eat each other where they touch.",
+    });
+  });
+  test("a bimetal lug is to lie with the pad's metal on the pad", () => {
+    expect(check({ bodyMetal: "bimetal" }, { metal: "copper" })).toMatchObject({
+      conditions: [{ sentence: "See that the tongue of the bimetal lug is copper, as the pad is." }],
+      advice: [],
+    });
+    expect(check({ bodyMetal: "bimetal" })).toMatchObject({
+      conditions: [{ sentence: "See that the tongue of the bimetal lug is of the same metal as the pad." }],
+      advice: [expect.stringContaining("Belleville")],
+    });
+  });
+  test("without a word on the equipment the pad is asked for where it decides", () => {
+    const { equipment, ...joint } = sampleJoint();
+    expect(equipment).toBeDefined();
+    const at = (lug: Partial<Connector>) =>
+      lugOnPad.check(sampleSubject(joint, sampleConnector({ ...ON_PAD, ...lug })), nfpa70Edition2023);
+    expect(at(TIN_COPPER).outcome).toBe("pass");
+    expect(at({ bodyMetal: "bimetal" }).outcome).toBe("pass");
+    expect(at(BARE_COPPER)).toMatchObject({ missing: [{ path: "joint/equipment/padMetal" }] });
   });
   test("a pad of which nothing is said is named as advice, never as a condition", () => {
     expect(check(TIN_COPPER)).toMatchObject({ conditions: [], advice: [expect.stringContaining("Belleville")] });

@@ -59,8 +59,37 @@ describe("pin adapter in the terminal (NFPA 70-2023 110.3(B), 110.14)", () => {
     expect(check({ size: "1/0 AWG", metal: "copper" }, terminal({ openings: [] }))).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/equipment/terminal/openings" }],
+      offered: "not known",
+    });
+    const { equipment, ...joint } = sampleJoint();
+    expect(equipment).toBeDefined();
+    const adapter = sampleConnector({ family: "pin-adapter", pin: { size: "1/0 AWG", metal: "copper" } });
+    expect(pinLanding.check(sampleSubject(joint, adapter), nfpa70Edition2023)).toMatchObject({
+      missing: [{ path: "joint/equipment/terminal" }],
     });
     expect(check({ size: "50 mm2", metal: "copper" }).outcome).toBe("missing");
+  });
+  // published: 404.14, 406.3: CO/ALR marks wiring devices for aluminum, and speaks for nothing else
+  test("a mark of wiring devices is read on a wiring device only", () => {
+    const pin = { size: "12 AWG", metal: "aluminum" } as const;
+    expect(check(pin, terminal({ metalMarking: "CO/ALR", family: "wiring-device-terminal" })).outcome).toBe("pass");
+    expect(check(pin, terminal({ metalMarking: "CO/ALR" })).outcome).toBe("fail");
+  });
+  // hand: 4 AWG is 41.74 kcmil; 10 AWG, 10.38, is further from it than 3 AWG, 52.62
+  test.each([
+    [["14 AWG", "10 AWG"], ["3 AWG", "1/0 AWG"], 1],
+    [["3 AWG", "1/0 AWG"], ["14 AWG", "10 AWG"], 0],
+    [["3 AWG", "1/0 AWG"], ["250 kcmil", "500 kcmil"], 0],
+    [["250 kcmil", "500 kcmil"], ["3 AWG", "1/0 AWG"], 1],
+    [["14 AWG", "12 AWG"], ["10 AWG", "6 AWG"], 1],
+    [["10 AWG", "6 AWG"], ["14 AWG", "12 AWG"], 0],
+  ] as const)("of the ranges %j and %j the one nearest to 4 AWG is compared with", (first, second, nearest) => {
+    const ranges = [first, second].map(([from, to]) => ({ from, to, strandings: ["class-B"] as const }));
+    const finding = check({ size: "4 AWG", metal: "copper" }, terminal({ openings: [sampleOpening({ ranges })] }));
+    expect(finding).toMatchObject({ outcome: "fail" });
+    expect("steps" in finding && finding.steps.filter(({ label }) => label === "range of the terminal")).toEqual([
+      expect.objectContaining({ origin: `joint/equipment/terminal/openings/0/ranges/${String(nearest)}` }),
+    ]);
   });
   test("a connector without a pin is not judged", () => {
     expect(pinLanding.check(sampleSubject(), nfpa70Edition2023).outcome).toBe("not-applicable");

@@ -34,6 +34,17 @@ describe("holes of the lug and bolts of the pad (NFPA 70-2023 110.3(B))", () => 
     expect(onPad(ONE_HOLE, { holes: 1, bolt: "1/2" }).outcome).toBe("fail");
     expect(onPad({ holes: 1, bolt: "M12" }, { holes: 1, bolt: "1/2" }).outcome).toBe("fail");
   });
+  test("metric bolts are named as they are, and one hole has no distance", () => {
+    expect(onPad({ holes: 1, bolt: "M12" }, { holes: 1, bolt: "1/2" })).toMatchObject({
+      required: "1 bolt of 1/2 in",
+      offered: "1 hole for M12 bolts",
+    });
+    const spacing = { value: 1.75, unit: "in" } as const;
+    expect(onPad({ holes: 1, bolt: "3/8", spacing }, ONE_HOLE)).toMatchObject({
+      outcome: "pass",
+      offered: "1 hole for 3/8 in bolts",
+    });
+  });
   // hand: 44.45 / 25.4 = 1.75; 44.4 / 25.4 = 1.748
   test.each([
     [44.45, "mm", "pass"],
@@ -55,6 +66,9 @@ describe("holes of the lug and bolts of the pad (NFPA 70-2023 110.3(B))", () => 
     expect(onPad(TWO_HOLE, apart)).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/equipment/stud/spacing" }],
+      cite: { locator: "110.3(B)" },
+      required: "2 bolts of 1/2 in",
+      offered: "2 holes for 1/2 in bolts at 1.75 in",
     });
     expect(onPad({ holes: 2, bolt: "3/8" }, TWO_HOLE).outcome).toBe("fail");
   });
@@ -65,16 +79,31 @@ describe("holes of the lug and bolts of the pad (NFPA 70-2023 110.3(B))", () => 
     expect(judge(kit, { equipment: { tag: "P-1" } })).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/equipment/frame" }],
+      offered: "F400, F600",
     });
+    const { equipment, ...nowhere } = sampleJoint();
+    expect(equipment).toBeDefined();
+    expect(
+      studAndHoles.check(sampleSubject(nowhere, sampleConnector({ mounting: kit })), nfpa70Edition2023),
+    ).toMatchObject({ missing: [{ path: "joint/equipment/frame" }] });
   });
   test("what hangs free or comes with its equipment is not judged", () => {
-    expect(judge({ kind: "free" }, { function: "splice" }).outcome).toBe("not-applicable");
-    expect(judge({ kind: "integral" }, {}).outcome).toBe("not-applicable");
+    expect(judge({ kind: "free" }, { function: "splice" })).toMatchObject({
+      outcome: "not-applicable",
+      because: "the connector hangs free",
+    });
+    expect(judge({ kind: "integral" }, {})).toMatchObject({
+      outcome: "not-applicable",
+      because: "the connector comes fixed in its equipment",
+    });
   });
   test("a splice or a tap is not made with a part for a pad, unless two lugs are bolted to each other", () => {
     const pad: Mounting = { kind: "pad", pattern: ONE_HOLE };
-    expect(judge(pad, { function: "splice" }).outcome).toBe("fail");
-    expect(judge({ kind: "frame", frames: ["F400"] }, { function: "tap" }).outcome).toBe("fail");
+    expect(judge(pad, { function: "splice" })).toMatchObject({ outcome: "fail", offered: "a lug for a pad" });
+    expect(judge({ kind: "frame", frames: ["F400"] }, { function: "tap" })).toMatchObject({
+      outcome: "fail",
+      offered: "a lug kit for equipment",
+    });
     const pair: Partial<Connector> = { family: "compression-lug-pair" };
     expect(judge(pad, { function: "splice", equipment: { tag: "M-1", stud: TWO_HOLE } }, pair).outcome).toBe(
       "not-applicable",
