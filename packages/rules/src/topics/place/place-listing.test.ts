@@ -183,7 +183,7 @@ describe("place listing (NFPA 70-2023 110.11, 110.14(B), 300.5(E), 314.30(C), 25
   test("a splice in the earth is cited by the clause for splices without a box; an end in it is not", () => {
     const states = (made: Joint["function"]) => {
       const finding = check("direct-burial", ["direct-burial"], { function: made });
-      return "steps" in finding && finding.steps.some((step) => "cite" in step && step.cite?.locator === "300.5(E)");
+      return "steps" in finding && finding.steps.some((step) => "cite" in step && step.cite.locator === "300.5(E)");
     };
     expect(states("splice")).toBe(true);
     expect(states("tap")).toBe(true);
