@@ -3,7 +3,16 @@ import type { CatalogueItem, Connector } from "../../core/connector.js";
 import type { Basis, Joint } from "../../core/joint.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleOpening } from "../../samples/sample-joint.js";
-import { checkJointUnder, type JointQuestion, jointUnder, judgeJoint, judgeToFirstFailure } from "./check-joint.js";
+import {
+  checkJointUnder,
+  decidingFinding,
+  type JointQuestion,
+  jointFinding,
+  jointUnder,
+  judgeJoint,
+  judgeToFirstFailure,
+} from "./check-joint.js";
+import { VERDICTS } from "./joint-finding.js";
 import { JOINT_RULES } from "./joint-rules.js";
 
 const BASIS: Basis = { ruleSet: "nfpa70", edition: "2023" };
@@ -35,6 +44,14 @@ describe("the verdict", () => {
   ] as const)("%s", (verdict, joint, connector) => {
     expect(check(joint, connector).verdict).toBe(verdict);
   });
+  test("there are four", () => {
+    expect(VERDICTS).toEqual(["accept", "accept-with-conditions", "reject", "needs-information"]);
+  });
+  test("every rule is asked also after one has failed", () => {
+    const { findings, notApplicable, verdict } = check({}, LOW_VOLTAGE);
+    expect(verdict).toBe("reject");
+    expect(findings.length + notApplicable.length).toBe(JOINT_RULES.length);
+  });
   test("every rule answers once, in its order, with a finding or why it has none", () => {
     const { findings, notApplicable } = check();
     const order = JOINT_RULES.map(({ id }) => id);
@@ -60,6 +77,34 @@ describe("the finding that decides", () => {
     expect(check().deciding.rule).toBe("terminal-temperature");
     const ground: Partial<Joint> = { role: "equipment-ground", conductors: [sampleConductor({ insulation: "bare" })] };
     expect(check(ground).deciding.rule).toBe("equipment-ground-size");
+  });
+});
+
+describe("the pass that governs", () => {
+  const GOVERNED = [
+    "feeder-tap",
+    "terminal-temperature",
+    "equipment-ground-size",
+    "electrode-conductor-size",
+    "bonding-jumper-size",
+    "electrode-connection",
+    "wire-range",
+    "voltage-rating",
+  ] as const;
+  const [some] = check().findings.filter(({ outcome }) => outcome === "pass");
+  const passes = (...rules: string[]) => rules.map((rule) => ({ ...(some as NonNullable<typeof some>), rule }));
+  test.each(GOVERNED.slice(1).map((rule, index) => [GOVERNED[index] as string, rule] as const))(
+    "%s before %s, wherever they stand among the findings",
+    (first, second) => {
+      expect(decidingFinding(passes(first, second)).rule).toBe(first);
+      expect(decidingFinding(passes(second, first)).rule).toBe(first);
+    },
+  );
+  test("of others the first is named", () => {
+    expect(decidingFinding(passes("listing", "voltage-rating")).rule).toBe("listing");
+  });
+  test("without a finding there is no answer", () => {
+    expect(() => decidingFinding([])).toThrow("no rule applied");
   });
 });
 
@@ -101,6 +146,36 @@ describe("how the joint is made is said of an accepted joint only", () => {
     expect(finding.stripLengths).toEqual([{ opening: "barrel", length: { value: 1.25, unit: "in" } }]);
     expect(check().stripLengths).toEqual([{ opening: "barrel", length: null }]);
   });
+  test("openings of two kinds have a strip length each, and every opening names what lies in it", () => {
+    const splice: Partial<Joint> = {
+      function: "splice",
+      conductors: [sampleConductor(), sampleConductor({ stranding: "compact" })],
+      circuit: {
+        voltageV: 480,
+        loadA: 150,
+        sets: 1,
+        endTerminalTemperature: { value: 75, unit: "Cel" },
+        protection: { kind: "device", ratingA: 200 },
+      },
+    };
+    const finding = check(splice, {
+      functions: ["splice"],
+      mounting: { kind: "free" },
+      insulated: true,
+      places: ["dry"],
+      openings: [sampleOpening({ id: "a" }), sampleOpening({ id: "b", stripLength: { value: 1, unit: "in" } })],
+    });
+    expect(finding.missing).toEqual([]);
+    expect(finding.stripLengths).toEqual([
+      { opening: "a", length: null },
+      { opening: "b", length: { value: 1, unit: "in" } },
+    ]);
+    const lies = { count: 1, metal: "copper", size: "3/0 AWG" };
+    expect(finding.openings).toEqual([
+      { opening: "a", instance: 1, conductors: [{ ...lies, stranding: "class-B" }] },
+      { opening: "b", instance: 1, conductors: [{ ...lies, stranding: "compact" }] },
+    ]);
+  });
 });
 
 describe("what is gathered from the findings", () => {
@@ -111,6 +186,31 @@ describe("what is gathered from the findings", () => {
     const asking = findings.filter((one) => one.missing.some(({ path }) => path.endsWith("terminalTemperature")));
     expect(asking.map(({ rule }) => rule)).toEqual(["terminal-temperature", "device-protection"]);
     expect(missing.map(({ path }) => path)).toEqual(["joint/circuit/voltageV", "joint/equipment/terminalTemperature"]);
+  });
+  test("a duty, and an advice, is said once; of one duty two sentences are two", () => {
+    const asked = question({}, BREAKAWAY);
+    const outcome = judgeJoint(asked, nfpa70Edition2023);
+    const pass = outcome.findings.find(({ conditions }) => conditions.length > 0);
+    const duty = pass?.conditions[0];
+    if (pass === undefined || duty === undefined) throw new Error("the breakaway head is a condition");
+    const other = { ...duty, sentence: "Photograph the other head too." };
+    const another = { ...duty, duty: "photograph" };
+    const findings = [
+      { ...pass, conditions: [duty, other], advice: ["Keep it dry.", "Keep it clean."] },
+      { ...pass, conditions: [other, another, duty], advice: ["Keep it clean.", "Keep it short."] },
+    ];
+    const { conditions, advice } = jointFinding(asked, { ...outcome, findings }, nfpa70Edition2023);
+    expect(conditions).toEqual([duty, other, another]);
+    expect(advice).toEqual(["Keep it dry.", "Keep it clean.", "Keep it short."]);
+  });
+  test("what is assumed, and what no public text confirms yet, is said of the findings and of the torque", () => {
+    const unmarked = check({ equipment: { tag: "P-1", kind: "panelboard", terminalTemperature: "unmarked" } });
+    expect(unmarked.assumptions.length).toBeGreaterThan(0);
+    const { torque, caveats } = check();
+    const read = torque.flatMap(({ steps }) => steps).filter((step) => step.kind === "read");
+    expect(read.map(({ cell }) => cell.status)).toContain("unconfirmed");
+    const printed = read.flatMap(({ cell }) => (cell.status === "unconfirmed" ? [cell.row] : []));
+    expect(caveats.some((caveat) => printed.some((row) => caveat.includes(row)))).toBe(true);
   });
   test("an invented part is said to be invented; one from a request is not", () => {
     const item: CatalogueItem = { ...sampleConnector(), partNumber: "A", status: "invented", packQuantity: 1 };
@@ -128,6 +228,7 @@ describe("what is gathered from the findings", () => {
     );
     expect(finding.missing).toMatchObject([{ path: "joint/equipment/terminal/listings" }]);
     expect(finding.connector).toMatchObject({ partNumber: null, origin: "equipment" });
+    expect(check({}, { listings: [] }).missing).toMatchObject([{ path: "connector/listings" }]);
   });
 });
 

@@ -33,6 +33,20 @@ describe("rework (NFPA 70-2023 110.3(B), common practice)", () => {
       duties(check(true, { ...pressed, mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } } })),
     ).toContain("one-torque-pass");
   });
+  test("what is turned by hand, or has nothing to turn, has no torque pass either", () => {
+    for (const kind of ["hand", "none"] as const)
+      expect(duties(check(true, { screws: [{ id: "main", drive: { kind } }] }))).not.toContain("one-torque-pass");
+    expect(
+      duties(
+        check(true, {
+          screws: [
+            { id: "main", drive: { kind: "none" } },
+            { id: "second", drive: { kind: "external-hex" } },
+          ],
+        }),
+      ),
+    ).toContain("one-torque-pass");
+  });
   test("a first-time joint, or one of which nothing is said, is not judged", () => {
     expect(check(false).outcome).toBe("not-applicable");
     expect(check(undefined).outcome).toBe("not-applicable");

@@ -25,6 +25,27 @@ describe("tool and die (NFPA 70-2023 110.3(B))", () => {
       "Press with tool PRESS-1, die DIE-A, 2 crimps.",
     );
   });
+  test.each([
+    [{ tool: "PRESS-1" }, "Press with tool PRESS-1, the number of crimps its instructions give."],
+    [{ tool: "PRESS-1", crimps: 1 }, "Press with tool PRESS-1, 1 crimp."],
+    [{ tool: "PRESS-1", die: "DIE-A", crimps: 3 }, "Press with tool PRESS-1, die DIE-A, 3 crimps."],
+  ] as const)("the press is told as far as it is named: %j", (tooling, sentence) => {
+    const words = "die" in tooling ? "tool PRESS-1, die DIE-A" : "tool PRESS-1";
+    expect(check(tooling)).toMatchObject({
+      outcome: "pass",
+      sentence: `The connector is made with ${words}.`,
+      required: words,
+      conditions: [
+        { sentence },
+        {
+          sentence:
+            "die" in tooling
+              ? "Record the tool, the die and the mark the die leaves on the barrel."
+              : "Record the tool and the mark it leaves on the barrel.",
+        },
+      ],
+    });
+  });
   test("where nothing is settled yet the listed ones become the condition", () => {
     expect(check(LISTED)).toMatchObject({
       outcome: "pass",
@@ -49,12 +70,16 @@ describe("tool and die (NFPA 70-2023 110.3(B))", () => {
     expect(check({ tool: "PRESS-1" }, { die: "DIE-A" })).toMatchObject({
       outcome: "missing",
       missing: [{ path: "connector/tooling/die" }],
+      cite: { locator: "110.3(B)" },
+      required: "tool PRESS-1",
+      offered: "die DIE-A",
     });
     expect(check({ tool: "PRESS-1" }, { tool: "PRESS-2", die: "DIE-A" }).outcome).toBe("fail");
   });
   test("a weld hangs on mold, clean metal and a hot-work permit", () => {
     expect(check(undefined, undefined, { family: "exothermic-weld", construction: "weld" })).toMatchObject({
       outcome: "pass",
+      sentence: "The joint is welded; mold and charge must be the ones for this conductor and shape.",
       conditions: [{ duty: "match-mold-and-charge" }, { duty: "clean-for-weld" }, { duty: "hot-work-permit" }],
     });
   });
