@@ -54,7 +54,7 @@ export function changedCasesOf(rule: string): readonly { readonly name: string; 
     const { findings } = libraryFinding(moreJoint(one));
     const finding = findings.find((each) => each.rule === rule);
     if (finding === undefined) throw new Error(`${rule} has nothing to say where ${one.name}`);
-    return { name: `${one.name}, else as joint ${one.from}`, finding };
+    return { name: one.from === null ? one.name : `${one.name}, else as joint ${one.from}`, finding };
   });
 }
 

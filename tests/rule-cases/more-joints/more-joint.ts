@@ -5,13 +5,15 @@ import { generate } from "../../oracle/generate.js";
 export interface MoreJoint {
   readonly rule: string;
   readonly name: string;
-  readonly from: number;
+  /** null: the change makes all of it. */
+  readonly from: number | null;
   readonly change: (draft: Draft) => void;
 }
 
 /** The joint as it is asked. */
 export function moreJoint({ from, change }: MoreJoint): Draft {
-  const { joint, connector, basis } = structuredClone(generate(from));
-  change({ joint, connector, basis });
-  return { joint, connector, basis };
+  const { joint, connector, basis } = structuredClone(generate(from ?? 0));
+  const draft: Draft = { joint, connector, basis };
+  change(draft);
+  return draft;
 }

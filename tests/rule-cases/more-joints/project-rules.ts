@@ -17,13 +17,13 @@ function inJob(
   return {
     rule: "project-rules",
     name,
-    from: 0,
+    from: null,
     change: (draft) => {
       draft.basis = { ruleSet: "nfpa70", edition: "2023" };
       draft.joint = plainJoint();
       draft.connector = plainLug();
       change(draft);
-      draft.joint = withProjectRules(draft.joint as Joint, [{ id: "R-1", source: SOURCE, scope, demand }]) as OpenJoint;
+      draft.joint = withProjectRules(draft.joint, [{ id: "R-1", source: SOURCE, scope, demand }]) as OpenJoint;
     },
   };
 }
@@ -153,7 +153,7 @@ export const PROJECT_JOINTS: readonly MoreJoint[] = [
   ),
   inJob(
     "a plating is required and it is bare",
-    { kind: "require-body", platings: ["tin", "silver"] },
+    { kind: "require-body", platings: ["tin", "silver", "nickel"] },
     ({ connector }) => {
       connector.plating = "none";
     },

@@ -7,7 +7,7 @@ import {
   temperatureColumn,
 } from "../../core/conductor-ampacity.js";
 import { conductorPath } from "../../core/conductor-path.js";
-import { parseSize, sizeOf } from "../../core/conductor-size.js";
+import { sizeOf } from "../../core/conductor-size.js";
 import { listWords, metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import type { Step } from "../../core/finding.js";
@@ -43,7 +43,7 @@ interface Judging {
 
 /**
  * Judges a joint by one demand and writes down how.
- * @throws RangeError when a size of the demand cannot be read: callers validate sizes first.
+ * @throws RangeError when a size of the demand or of the joint cannot be read: callers validate sizes first.
  */
 export function judgeDemand(
   worksheet: Worksheet,
@@ -116,10 +116,10 @@ function required(
     : {
         outcome: "fail",
         uses,
-        because: `it asks for a connector of the ${what} ${listWords(words)}, and this is ${word}`,
-        required: listWords(words),
+        because: `it asks for a connector of the ${what} ${anyOf(words)}, and this is ${word}`,
+        required: anyOf(words),
         offered: word,
-        fix: `a connector of the ${what} ${listWords(words)}`,
+        fix: `a connector of the ${what} ${anyOf(words)}`,
       };
 }
 
@@ -204,8 +204,8 @@ function requiredHoles({ worksheet, subject, cite }: Judging, { holes }: Demand<
 
 function requiredBody(judging: Judging, { bodyMetals, platings }: Demand<"require-body">): Judged {
   const { bodyMetal, plating } = judging.subject.connector;
-  const metal = bodyWord(judging, "metal of the body", "bodyMetal", bodyMetal, bodyMetals);
-  const coat = bodyWord(judging, "plating of the body", "plating", plating, platings);
+  const metal = bodyWord(judging, "body", "bodyMetal", bodyMetal, bodyMetals);
+  const coat = bodyWord(judging, "plating", "plating", plating, platings);
   const uses: Step[] = [];
   // A refusal by one of the two needs no word about the other.
   for (const one of [metal, coat]) if (one.outcome === "fail") return one;
@@ -218,7 +218,7 @@ function requiredBody(judging: Judging, { bodyMetals, platings }: Demand<"requir
 
 function bodyWord(
   { worksheet, subject, cite }: Judging,
-  label: string,
+  part: "body" | "plating",
   field: "bodyMetal" | "plating",
   word: string | undefined,
   words: readonly string[] | undefined,
@@ -229,11 +229,11 @@ function bodyWord(
     return {
       outcome: "missing",
       path,
-      because: `The project asks for a certain ${label}, ${listWords(words)}, and it is not given.`,
+      because: `The project asks for a ${part} of ${anyOf(words)}, and that of the connector is not given.`,
     };
-  const given = worksheet.given(label, word.toLowerCase(), path);
+  const given = worksheet.given(`metal of the ${part}`, word.toLowerCase(), path);
   const list = worksheet.state(
-    `${label} that the project asks for`,
+    `metal of the ${part} that the project asks for`,
     words.map((one) => one.toLowerCase()),
     cite,
   );
@@ -244,11 +244,17 @@ function bodyWord(
     : {
         outcome: "fail",
         uses,
-        because: `it asks for a ${label} of ${listWords(words)}, and this is ${word}`,
-        required: listWords(words),
+        because: `it asks for a ${part} of ${anyOf(words)}, and this has ${word}`,
+        required: anyOf(words),
         offered: word,
-        fix: `a connector with a ${label} of ${listWords(words)}`,
+        fix: `a connector with a ${part} of ${anyOf(words)}`,
       };
+}
+
+/** "tin", "tin or silver", "tin, silver or nickel". */
+function anyOf(words: readonly string[]): string {
+  const last = words.at(-1) ?? "";
+  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} or ${last}`;
 }
 
 /** The load against the ampacity in the column of the cap; the code's own limit is asked by the code's own rule. */
@@ -372,20 +378,18 @@ function cappedSize({ worksheet, subject, cite }: Judging, { families, size }: D
   );
   const uses: Step[] = [];
   for (const [group, conductor] of subject.joint.conductors.entries()) {
-    const parsed = parseSize(conductor.size);
-    if ("problem" in parsed)
-      return { outcome: "missing", path: conductorPath(group, "size"), because: `${parsed.problem}.` };
-    const given = worksheet.given("size", parsed.text, conductorPath(group, "size"));
-    const area = worksheet.conclude(`area of ${parsed.text}`, parsed.areaKcmil, [given], "by its size", cite, "kcmil");
+    const { text, areaKcmil } = sizeOf(conductor.size);
+    const given = worksheet.given("size", text, conductorPath(group, "size"));
+    const area = worksheet.conclude(`area of ${text}`, areaKcmil, [given], "by its size", cite, "kcmil");
     const holds = worksheet.compare("no larger than the project allows", area, "<=", limit, cite);
     uses.push(worksheet.last);
     if (!holds)
       return {
         outcome: "fail",
         uses: [worksheet.last],
-        because: `it allows ${subject.connector.family} up to ${size} only, not with ${parsed.text}`,
+        because: `it allows ${subject.connector.family} up to ${size} only, not with ${text}`,
         required: `at most ${size}`,
-        offered: parsed.text,
+        offered: text,
         fix: "a connector of another family",
       };
   }

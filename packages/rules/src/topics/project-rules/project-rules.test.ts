@@ -386,8 +386,25 @@ describe("the scope of a rule", () => {
     expect(outcome([rule(kept, { areas: ["Roof"] })])).toBe("pass");
   });
 
-  test("that is not known is asked for by its fact", () => {
-    expect(check([rule(never, { areas: ["Roof"] })])?.missing.map(({ path }) => path)).toEqual(["joint/area"]);
+  test.each<[string, ProjectScope, readonly (keyof Joint)[]]>([
+    ["joint/area", { areas: ["Roof"] }, ["area"]],
+    ["joint/equipment/kind", { equipmentKinds: ["motor"] }, ["equipment"]],
+    ["joint/place/location", { locations: ["wet"] }, ["place"]],
+    ["joint/area", { locations: ["dry"], areas: ["Roof"] }, ["area"]],
+  ])("that is not known is asked for by its fact: %s", (path, scope, without) => {
+    const joint = sampleJoint();
+    for (const fact of without) Reflect.deleteProperty(joint, fact);
+    expect(check([rule(never, scope)], joint)?.missing.map((fact) => fact.path)).toEqual([path]);
+  });
+
+  test("of no rule is met: the joint is the same object", () => {
+    const joint = sampleJoint();
+    expect(withProjectRules(joint, [rule(never, { roles: ["bonding"] })])).toBe(joint);
+  });
+
+  test("is not left by a size that cannot be read", () => {
+    const held = withProjectRules(sized("5/0 AWG"), [rule(never, { fromSize: "1/0 AWG" })]).projectRules;
+    expect(held).toMatchObject([{ id: "R-1", within: "from 1/0 AWG" }]);
   });
 });
 
@@ -416,5 +433,11 @@ describe("without rules", () => {
     expect(withProjectRules(joint, undefined)).toBe(joint);
     expect(withProjectRules(joint, [])).toBe(joint);
     expect(outcome([])).toBe("not-applicable");
+    for (const joint of [sampleJoint(), sampleJoint({ projectRules: [] })])
+      expect(projectRules.check(sampleSubject(joint), nfpa70Edition2023)).toEqual({
+        rule: "project-rules",
+        outcome: "not-applicable",
+        because: "the project has no rule of its own for this joint",
+      });
   });
 });

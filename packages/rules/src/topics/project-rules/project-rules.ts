@@ -40,12 +40,18 @@ export const projectRules: Rule = {
   cannotSee: "what the project meant beyond the words of its rule",
   check(subject, edition) {
     const held = subject.joint.projectRules;
-    return held === undefined || held.length === 0 ? NONE : judge(subject, held, edition);
+    return held === undefined ? NONE : judge(subject, held, edition);
   },
 };
 
 /** The first rule that is broken decides; then the first that cannot be decided; only then are all kept. */
-function judge(subject: JointSubject, held: readonly HeldProjectRule[], edition: Edition): CheckFinding {
+function judge(
+  subject: JointSubject,
+  held: readonly HeldProjectRule[],
+  edition: Edition,
+): CheckFinding | NotApplicable {
+  const [first] = held;
+  if (first === undefined) return NONE;
   const worksheet = new Worksheet();
   const kept: Step[] = [];
   let asked: { readonly rule: HeldProjectRule; readonly path: string; readonly because: string } | undefined;
@@ -53,21 +59,16 @@ function judge(subject: JointSubject, held: readonly HeldProjectRule[], edition:
     const cite = citeOf(rule);
     const stated = worksheet.state("rule of the project", `${rule.id}, ${rule.within}`, cite);
     const judged = judgeDemand(worksheet, subject, rule.demand, cite, edition);
-    if (judged.outcome === "pass") {
-      kept.push(stated, ...judged.uses);
-      continue;
-    }
-    if (judged.outcome === "fail" && rule.openScope === undefined)
-      return refused(worksheet, rule, judged, [stated, ...judged.uses]);
-    asked ??= { rule, ...openFact(rule, judged) };
+    if (judged.outcome === "pass") kept.push(stated, ...judged.uses);
+    else if (rule.openScope !== undefined) asked ??= { rule, ...openScope(rule.id, rule.openScope) };
+    else if (judged.outcome === "missing") asked ??= { rule, path: judged.path, because: judged.because };
+    else return refused(worksheet, rule, judged, [stated, ...judged.uses]);
   }
   if (asked !== undefined)
     return asking(ID, worksheet, asked.path, asked.because, {
       cite: citeOf(asked.rule),
       required: `what rule ${asked.rule.id} of the project asks`,
     });
-  const [first] = held;
-  if (first === undefined) throw new Error("no rule of the project was judged");
   worksheet.conclude("the project's rules are kept", "pass", kept, "every rule for this joint is kept", citeOf(first));
   const ids = held.map(({ id }) => id).join(", ");
   return settled(ID, worksheet, {
@@ -95,18 +96,8 @@ function refused(
   });
 }
 
-function openFact(
-  { id, openScope }: HeldProjectRule,
-  judged: Exclude<Judged, { outcome: "pass" }>,
-): { readonly path: string; readonly because: string } {
-  if (openScope !== undefined)
-    return {
-      path: openScope,
-      because: `Whether rule ${id} of the project is for this joint is not known: ${openScope} is not given.`,
-    };
-  return judged.outcome === "missing"
-    ? { path: judged.path, because: judged.because }
-    : { path: "joint", because: judged.because };
+function openScope(id: string, path: string): { readonly path: string; readonly because: string } {
+  return { path, because: `Whether rule ${id} of the project is for this joint is not known: ${path} is not given.` };
 }
 
 /** The project's own text stands where a clause of the code would. */
