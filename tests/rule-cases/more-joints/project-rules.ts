@@ -2,7 +2,7 @@
  * Joints of a job with rules of its own: each kind of rule kept, broken and, where it can be, not known. All of them are
  * one 3/0 AWG copper conductor in a set-screw lug of one hole on a pad, 150 A behind 200 A.
  */
-import { type Joint, type ProjectDemand, type ProjectScope, withProjectRules } from "@landfast/rules";
+import { type ProjectDemand, type ProjectScope, withProjectRules } from "@landfast/rules";
 import type { Draft, OpenConnector, OpenJoint } from "../../oracle/draft.js";
 import type { MoreJoint } from "./more-joint.js";
 
