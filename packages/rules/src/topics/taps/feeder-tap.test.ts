@@ -106,6 +106,15 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
       conditions: [{ duty: "tap-within-enclosure" }],
     });
   });
+  // published: (B)(1) alone is for the inside of the enclosure; a tap of (B)(2) is protected and ends in one device
+  test("a longer tap that stays in its enclosure is one of 25 ft all the same", () => {
+    expect(tapped("1/0 AWG", { length: feet(22), leavesEnclosure: false })).toMatchObject({
+      outcome: "pass",
+      cite: { locator: "240.21(B)(2)" },
+      required: ">= 133.3 A (1/3 of 400 A) and >= 40 A end device",
+      conditions: [{ duty: "tap-protected" }, { duty: "tap-ends-in-one-device" }],
+    });
+  });
   // hand: 3 x 65 A = 195 A
   test.each([
     [194, "pass"],
@@ -157,6 +166,50 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
   ] as const)("50 A under a load of %d A: %s", (loadA, outcome) => {
     expect(tapped("8 AWG", {}, { loadA }).outcome).toBe(outcome);
   });
+  test("a load that the tap does not carry is named, with the size that does", () => {
+    expect(tapped("8 AWG", {}, { loadA: 51 })).toMatchObject({
+      outcome: "fail",
+      sentence: expect.stringMatching(
+        /^8 AWG copper carries 50 A at 75 C .*; a tap 8 ft long needs >= 40 A .* and >= 51 A load\.$/,
+      ) as string,
+      required: ">= 40 A (1/10 of 400 A) and >= 40 A end device and >= 51 A load",
+      offered: "50 A",
+      fix: "6 AWG copper (65 A at 75 C) or larger",
+    });
+  });
+  // published: Table 310.16, copper at 75 C: 8 AWG 50 A, 6 AWG 65 A, 2/0 AWG 175 A
+  test.each([
+    ["8 AWG", "6 AWG"],
+    ["6 AWG", "8 AWG"],
+  ] as const)("of two that leave, %s and %s, the smaller is the one that counts", (first, second) => {
+    const leaving = (endDeviceA: number) =>
+      tapped(
+        "8 AWG",
+        { endDeviceA },
+        {},
+        { conductors: [first, second].map((size) => sampleConductor({ size, duty: "tap" })) },
+      );
+    expect(leaving(50)).toMatchObject({
+      outcome: "pass",
+      offered: "50 A",
+      sentence: expect.stringMatching(/^8 AWG copper carries 50 A at 75 C/) as string,
+    });
+    expect(leaving(51)).toMatchObject({ outcome: "fail", offered: "50 A" });
+  });
+  test("of two that leave outdoors, both go by the allowance that both of them reach", () => {
+    for (const sizes of [
+      ["2/0 AWG", "8 AWG"],
+      ["8 AWG", "2/0 AWG"],
+    ])
+      expect(
+        tapped(
+          "8 AWG",
+          { length: feet(22), outdoors: true },
+          {},
+          { conductors: sizes.map((size) => sampleConductor({ size, duty: "tap" })) },
+        ),
+      ).toMatchObject({ outcome: "pass", cite: { locator: "240.21(B)(5)" } });
+  });
   test("a load that is not given is asked for, unless the tap fails anyway", () => {
     const unloaded = (endDeviceA: number) => {
       const protection: FeederTap = {
@@ -175,7 +228,13 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
       return feederTap.check(sampleSubject(joint), nfpa70Edition2023);
     };
     expect(unloaded(40)).toMatchObject({ outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] });
-    expect(unloaded(60).outcome).toBe("fail");
+    const refused = unloaded(60);
+    expect(refused).toMatchObject({
+      outcome: "fail",
+      required: ">= 40 A (1/10 of 400 A) and >= 60 A end device",
+      fix: "6 AWG copper (65 A at 75 C) or larger",
+    });
+    expect("steps" in refused && refused.steps.filter(({ label }) => label.includes("load"))).toEqual([]);
   });
 
   test("outdoors a tap of any length needs only its end device", () => {
@@ -190,8 +249,37 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
       outcome: "fail",
       cite: { locator: "240.21(B)(5)" },
     });
+    expect(tapped("8 AWG", { length: feet(22), outdoors: true, endDeviceA: 51 })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.21(B)(5)" },
+      required: ">= 51 A end device",
+    });
     // what the shorter rule allows is allowed by it, with fewer conditions
     expect(tapped("8 AWG", { outdoors: true })).toMatchObject({ outcome: "pass", cite: { locator: "240.21(B)(1)" } });
+  });
+  test("that it runs outdoors is a step where it is given, and none where it is not", () => {
+    const ran = (finding: ReturnType<typeof tapped>) =>
+      "steps" in finding &&
+      finding.steps.filter((step) => step.kind === "given" && step.origin === "joint/circuit/protection/outdoors");
+    const allowed = tapped("8 AWG", { length: feet(300), outdoors: true });
+    expect(ran(allowed)).toEqual([expect.objectContaining({ label: "the tap runs outdoors", value: true })]);
+    const [step] = ran(allowed) || [];
+    expect("steps" in allowed && allowed.steps.at(-1)?.uses).toContain(step?.id);
+    expect(ran(tappedSomewhere("6 AWG", 30, 70))).toEqual([]);
+  });
+  test("a length in another unit is converted on the worksheet", () => {
+    // hand: 2400 / 304.8 = 7.874 ft; 2.4 / 0.3048 the same; 96 / 12 = 8 ft
+    const converted = (length: Length) => {
+      const finding = tapped("8 AWG", { length });
+      return "steps" in finding && finding.steps.find(({ label }) => label === "length of the tap in feet");
+    };
+    expect(converted({ value: 2400, unit: "mm" })).toMatchObject({
+      formula: "mm / 304.8",
+      substituted: "2400 / 304.8",
+    });
+    expect(converted({ value: 2.4, unit: "m" })).toMatchObject({ formula: "m / 0.3048", substituted: "2.4 / 0.3048" });
+    expect(converted({ value: 96, unit: "in" })).toMatchObject({ formula: "in / 12", value: 8 });
+    expect(converted(feet(8))).toBeUndefined();
   });
   test("whether it runs outdoors is asked for only where it decides", () => {
     expect(tappedSomewhere("8 AWG", 8, 40).outcome).toBe("pass");
@@ -229,21 +317,45 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
       return feederTap.check(sampleSubject(joint, sampleConnector({ mounting: { kind: "free" } })), nfpa70Edition2023);
     };
     // published: 8 AWG copper 40, 50 and 55 A at 60, 75 and 90 C
-    expect(unknownEnds(40).outcome).toBe("pass");
+    expect(unknownEnds(40)).toMatchObject({
+      outcome: "pass",
+      offered: "40 A",
+      sentence: expect.stringMatching(/^8 AWG copper carries 40 A at 60 C .*the least it can be/) as string,
+    });
     expect(unknownEnds(41)).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/circuit/endTerminalTemperature" }],
     });
-    expect(unknownEnds(56).outcome).toBe("fail");
+    // published: 6 AWG copper 75 A at 90 C
+    expect(unknownEnds(56)).toMatchObject({
+      outcome: "fail",
+      offered: "55 A",
+      sentence: expect.stringMatching(/^8 AWG copper carries 55 A at 90 C/) as string,
+      fix: "6 AWG copper (75 A at 90 C) or larger",
+    });
+    const at = (finding: ReturnType<typeof unknownEnds>) =>
+      "steps" in finding && finding.steps.find(({ label }) => label.startsWith("temperature limit"))?.value;
+    expect([at(unknownEnds(40)), at(unknownEnds(56))]).toEqual([60, 90]);
     expect(tapped("8 AWG", { endDeviceA: 41 }, { endTerminalTemperature: "unmarked" }).outcome).toBe("fail");
+  });
+  test("below every column of the table nothing is carried", () => {
+    const cool: Partial<ConductorGroup> = { insulation: "other", insulationRating: { value: 50, unit: "Cel" } };
+    expect(tapped("8 AWG", {}, {}, {}, cool)).toMatchObject({ outcome: "fail", fix: "parts rated 60 C or more" });
   });
   test("sizes outside the table are asked about, unfit insulation is refused", () => {
     expect(tapped("16 mm2", {})).toMatchObject({ outcome: "missing", missing: [{ path: "joint/conductors/1/size" }] });
-    expect(tapped("8 AWG", {}, {}, { place: { location: "wet" } }, { insulation: "THHN" }).outcome).toBe("fail");
+    expect(tapped("8 AWG", {}, {}, { place: { location: "wet" } }, { insulation: "THHN" })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "Table 310.4(1)" },
+      required: "insulation rated for the place",
+      offered: "THHN",
+    });
   });
   test("which conductor leaves is asked for when all run through", () => {
     expect(tapped("8 AWG", {}, {}, {}, { duty: "run" })).toMatchObject({
       missing: [{ path: "joint/conductors/0/duty" }],
+      cite: { locator: "240.21(B)" },
+      required: "the conductor that leaves the tap",
     });
   });
   test("the end of a tap is judged as the tap is", () => {
@@ -259,9 +371,28 @@ describe("taps to a feeder (NFPA 70-2023 240.21(B))", () => {
     );
     expect(finding).toMatchObject({ outcome: "pass", offered: "50 A" });
   });
+  test("only in a tap is a conductor left out that runs through", () => {
+    const ended = tapped(
+      "8 AWG",
+      {},
+      {},
+      {
+        function: "termination",
+        conductors: [sampleConductor({ size: "8 AWG", duty: "run" })],
+        equipment: { tag: "DISC-9", terminalTemperature: { value: 75, unit: "Cel" } },
+      },
+    );
+    expect(ended).toMatchObject({ outcome: "pass", offered: "50 A" });
+  });
   test("other circuits and roles are not judged", () => {
     expect(tapped("8 AWG", {}, { protection: { kind: "device", ratingA: 40 } }).outcome).toBe("not-applicable");
     expect(tapped("8 AWG", {}, {}, { role: "neutral" }).outcome).toBe("not-applicable");
+    const { circuit, ...joint } = sampleJoint();
+    expect(circuit).toBeDefined();
+    expect(feederTap.check(sampleSubject(joint), nfpa70Edition2023).outcome).toBe("not-applicable");
+    expect(feederTap.check(sampleSubject({ ...joint, circuit: { sets: 1 } }), nfpa70Edition2023).outcome).toBe(
+      "not-applicable",
+    );
   });
   test("a device that is not a number never passes", () => {
     expect(tapped("8 AWG", { endDeviceA: Number.NaN }).outcome).toBe("fail");
@@ -294,6 +425,29 @@ describe("conductors of a transformer's secondary (NFPA 70-2023 240.21(C))", () 
     // The feeder of a termination is not there: only the secondary conductors meet.
     const finding = secondary(size, { length: feet(lengthFt), ...change });
     expect(finding).toMatchObject({ outcome, cite: { locator } });
+    expect("sentence" in finding && / enough for a tap /.test(finding.sentence)).toBe(outcome === "pass");
+  });
+  test("over 25 ft the high bays of taps are not named", () => {
+    expect(secondary("3 AWG", { length: feet(25.1) })).toMatchObject({
+      sentence: "The tap is 25.1 ft long; inside a building 25 ft is the longest, also in industrial installations.",
+    });
+  });
+  test("the device of the primary is carried over step by step", () => {
+    const finding = secondary("10 AWG", {});
+    expect("steps" in finding && finding.steps).toEqual(
+      expect.arrayContaining([
+        expect.objectContaining({
+          label: "device of the transformer's primary",
+          value: 125,
+          unit: "A",
+          origin: "joint/circuit/protection/feederDeviceA",
+        }),
+        expect.objectContaining({ value: 480, unit: "V", origin: "joint/circuit/protection/through/primaryV" }),
+        expect.objectContaining({ value: 208, unit: "V", origin: "joint/circuit/protection/through/secondaryV" }),
+        expect.objectContaining({ value: 60_000, unit: "V A" }),
+        expect.objectContaining({ label: "device of the primary as it counts on the secondary side", unit: "A" }),
+      ]),
+    );
   });
   // hand: 175 x 480 / 240 / 10 = 35 A, exactly what 10 AWG carries; 176 A ask for 35.2
   test.each([
@@ -301,7 +455,9 @@ describe("conductors of a transformer's secondary (NFPA 70-2023 240.21(C))", () 
     [175, "pass"],
     [176, "fail"],
   ] as const)("a tenth of %d A through 480 to 240 V, 10 AWG: %s", (feederDeviceA, outcome) => {
-    expect(secondary("10 AWG", { feederDeviceA, through: { primaryV: 480, secondaryV: 240 } }).outcome).toBe(outcome);
+    const finding = secondary("10 AWG", { feederDeviceA, through: { primaryV: 480, secondaryV: 240 } });
+    expect(finding.outcome).toBe(outcome);
+    expect("sentence" in finding && / enough for a tap /.test(finding.sentence)).toBe(outcome === "pass");
   });
   test("what is asked for counts through the transformer", () => {
     // hand: 40 A x 480 / 240 = 80 A; a third 26.7 A

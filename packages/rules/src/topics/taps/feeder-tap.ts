@@ -170,7 +170,7 @@ function judge(
   }
   if (asked !== undefined) return ask(subject, worksheet, asked.limit, asked.fact, edition);
   if (typeof load !== "number") return ask(subject, worksheet, limits[0], load, edition);
-  return accept(subject, worksheet, limits, tap, lengthFt, edition);
+  return accept(subject, worksheet, limits, tap, lengthFt, load, edition);
 }
 
 const OUTDOORS_ASKED: AskedFact = Object.freeze({
@@ -203,27 +203,19 @@ function accept(
   limits: readonly ConductorLimit[],
   tap: FeederTap,
   lengthFt: Exact,
+  loadA: number,
   edition: Edition,
 ): CheckFinding {
-  const loadA = loadForSizing(subject.joint.circuit);
   const byLength = allowanceFor(tap, lengthFt);
-  const byLengthServes =
-    byLength !== undefined &&
-    limits.every((limit) => reaches(limit.lowA, typeof loadA === "number" ? loadA : Number.NaN, tap, byLength));
+  const byLengthServes = byLength !== undefined && limits.every((limit) => reaches(limit.lowA, loadA, tap, byLength));
   const allowance = byLengthServes ? byLength : OUTDOORS;
   const cite = citeOf(tap, allowance, edition);
   const compared: Step[] = [...writeLength(worksheet, tap, lengthFt, allowance, edition)];
-  let holds = true;
-  let tightest: ConductorLimit | undefined;
-  for (const limit of limits) {
-    const carries = writeReaches(worksheet, subject, limit, "low", tap, allowance, edition, compared);
-    holds &&= carries;
-    if (tightest === undefined || limit.lowA < tightest.lowA) tightest = limit;
-  }
-  if (tightest === undefined) throw new Error("no conductor of the tap was judged");
+  for (const limit of limits) writeReaches(worksheet, subject, limit, "low", tap, allowance, edition, compared);
+  const tightest = limits.reduce((least, one) => (one.lowA < least.lowA ? one : least));
   worksheet.conclude(
     "the tap is allowed",
-    holds ? "pass" : "fail",
+    allHold(compared),
     compared,
     "its length, its ampacity and its protection from damage are as asked",
     cite,
@@ -252,9 +244,11 @@ function refuse(
   if (allowance === undefined) return refuseLength(worksheet, tap, lengthFt, edition);
   const cite = citeOf(tap, allowance, edition);
   const compared: Step[] = [...writeLength(worksheet, tap, lengthFt, allowance, edition)];
-  const holds = writeReaches(worksheet, subject, limit, "high", tap, allowance, edition, compared);
-  worksheet.conclude("the tap is allowed", holds ? "pass" : "fail", compared, "its ampacity falls short", cite);
-  const required = requiredText(tap, allowance);
+  writeReaches(worksheet, subject, limit, "high", tap, allowance, edition, compared);
+  worksheet.conclude("the tap is allowed", allHold(compared), compared, "its ampacity falls short", cite);
+  const load = loadForSizing(subject.joint.circuit);
+  const short = typeof load === "number" && !(carriedA(limit, "high") >= load);
+  const required = `${requiredText(tap, allowance)}${short ? ` and >= ${amperesText(load)} load` : ""}`;
   return settled(ID, worksheet, {
     sentence: `${carriedText(limit, "high")}; a tap ${lengthText(tap)} long needs ${required}.`,
     cite,
@@ -262,6 +256,11 @@ function refuse(
     offered: amperesText(carriedA(limit, "high")),
     fix: fixFor(subject.joint, limit, tap, allowance, edition),
   });
+}
+
+/** The outcome is read off the steps themselves. */
+function allHold(steps: readonly Step[]): "pass" | "fail" {
+  return steps.every(({ value }) => value === true) ? "pass" : "fail";
 }
 
 /** The clause that heads all allowances. */
@@ -368,7 +367,7 @@ function writeLength(
   return [covered, worksheet.last];
 }
 
-/** Writes the comparisons of one conductor; returns whether all of them hold. */
+/** Writes the comparisons of one conductor, and adds them to those compared. */
 function writeReaches(
   worksheet: Worksheet,
   subject: JointSubject,
@@ -378,7 +377,7 @@ function writeReaches(
   allowance: Allowance,
   edition: Edition,
   compared: Step[],
-): boolean {
+): void {
   const { divisor } = allowance;
   const cite = citeOf(tap, allowance, edition);
   const ampacity = writeAmpacity(
@@ -388,22 +387,18 @@ function writeReaches(
     writeLimit(worksheet, subject, limit, bound, edition),
     edition,
   );
-  const load = writeLoad(worksheet, subject.joint.circuit, edition);
-  let holds = true;
-  if (!isAsked(load)) {
-    holds = worksheet.compare("the tap carries its load", ampacity, ">=", load, cite);
+  const reaching = (label: string, asked: Step): void => {
+    worksheet.compare(label, ampacity, ">=", asked, cite);
     compared.push(worksheet.last);
-  }
-  const end = worksheet.given(
-    "device at the end of the tap",
-    tap.endDeviceA,
-    "joint/circuit/protection/endDeviceA",
-    "A",
+  };
+  const load = writeLoad(worksheet, subject.joint.circuit, edition);
+  if (!isAsked(load)) reaching("the tap carries its load", load);
+  const path = "joint/circuit/protection/endDeviceA";
+  reaching(
+    "the tap reaches the device at its end",
+    worksheet.given("device at the end of the tap", tap.endDeviceA, path, "A"),
   );
-  const reachesEnd = worksheet.compare("the tap reaches the device at its end", ampacity, ">=", end, cite);
-  compared.push(worksheet.last);
-  holds &&= reachesEnd;
-  if (divisor === undefined) return holds;
+  if (divisor === undefined) return;
   const ahead = writeAhead(worksheet, tap, edition);
   const share = worksheet.divide(
     divisor === SHORT_TAP_DIVISOR ? "a tenth of the device ahead" : "a third of the device ahead",
@@ -412,9 +407,7 @@ function writeReaches(
     "A",
     cite,
   );
-  const isShared = worksheet.compare("the tap reaches its share of the device ahead", ampacity, ">=", share, cite);
-  compared.push(worksheet.last);
-  return holds && isShared;
+  reaching("the tap reaches its share of the device ahead", share);
 }
 
 /** The device ahead; through a transformer it counts times primary over secondary voltage. */
