@@ -48,9 +48,11 @@ export function metalMark(asked: Case): Objection[] {
     connector.family === "wiring-device-terminal" || (asked.ownTerminal && joint.equipment?.kind === "wiring-device");
   const protection = joint.circuit?.protection;
   for (const metal of metals) {
-    // 404.14(D), 406.3(D) of 2023: devices of 15 and 20 A without CO/ALR are for copper and copper-clad aluminum.
-    if (device && metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked") {
-      if (asked.basis.edition !== "2023" || protection?.kind !== "device" || !(protection.ratingA <= 20))
+    // 404.14(D), 406.3(D) of 2023: devices of 15 and 20 A without CO/ALR are for copper and copper-clad aluminum. Larger
+    // ones without a mark are for copper, as any other part.
+    const larger = protection?.kind === "device" && !(protection.ratingA <= 20);
+    if (device && metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked" && !larger) {
+      if (asked.basis.edition !== "2023" || protection?.kind !== "device")
         objections.push(ask(clause, "copper-clad aluminum on a device without a mark"));
       continue;
     }

@@ -3,6 +3,7 @@ import { conductorPath } from "../../core/conductor-path.js";
 import { conductorWords, listWords, metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
+import type { Joint } from "../../core/joint.js";
 import { DEVICE_MARK, readMarking } from "../../core/marked-metals.js";
 import { asking, type JointSubject, notApplicable, type Rule, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
@@ -25,8 +26,8 @@ const DEVICE_LIMIT_TEXT = "a circuit of 20 A or less";
  * metal of the joint is among the metals of the mark.
  * Worked: two 10 AWG aluminum on a terminal marked CU: aluminum is not among copper, so it is refused. AL9CU takes both.
  * Silent: a part whose marking was not looked at has no default, so it is asked about; so is copper-clad aluminum on a
- * wiring device without a mark, and the circuit of a device whose mark is another. Larger devices take aluminum by the
- * general marks.
+ * wiring device of 15 or 20 A without a mark before 2023, and the circuit of a device whose mark is another. Larger devices
+ * take aluminum by the general marks, and without one copper only.
  */
 export const metalMarking: Rule = {
   id: ID,
@@ -58,8 +59,12 @@ export const metalMarking: Rule = {
       const conductor = joint.conductors[group];
       if (conductor === undefined || isRepeated(joint.conductors, group)) continue;
       if (device && conductor.metal === "copper-clad-aluminum" && connector.metalMarking === "unmarked") {
-        unlisted ||= !writeCopperClad(subject, group, edition, worksheet);
-        continue;
+        const small = isSmallDevice(joint, edition, worksheet);
+        if (small !== false) {
+          if (small === true && edition.unmarkedDeviceTakesCopperClad) writeCopperClad(group, edition, worksheet);
+          else unlisted = true;
+          continue;
+        }
       }
       const given = worksheet.given("metal of the conductor", conductor.metal, conductorPath(group, "metal"));
       if (!worksheet.compare("the mark names the metal of the conductor", given, "in", reading.step, text.cite))
@@ -83,11 +88,10 @@ export const metalMarking: Rule = {
   },
 };
 
-/** Whether the edition lets a 15 or 20 A device without a mark take this copper-clad conductor; written down if so. */
-function writeCopperClad({ joint }: JointSubject, group: number, edition: Edition, worksheet: Worksheet): boolean {
-  const protection = joint.circuit?.protection;
-  if (!edition.unmarkedDeviceTakesCopperClad || protection?.kind !== "device") return false;
-  if (!(protection.ratingA <= DEVICE_LIMIT_A)) return false;
+/** Whether the device is of 15 or 20 A, by the circuit it is on; undefined where that is not given. */
+function isSmallDevice({ circuit }: Joint, edition: Edition, worksheet: Worksheet): boolean | undefined {
+  const protection = circuit?.protection;
+  if (protection?.kind !== "device") return undefined;
   const cite = edition.clauses.deviceAluminum;
   const rating = worksheet.given(
     "rating of the circuit's device",
@@ -96,12 +100,17 @@ function writeCopperClad({ joint }: JointSubject, group: number, edition: Editio
     "A",
   );
   const limit = worksheet.state("largest wiring device that this is said of", DEVICE_LIMIT_A, cite, "A");
-  worksheet.compare("the wiring device is of 15 or 20 A", rating, "<=", limit, cite);
+  return worksheet.compare("the wiring device is of 15 or 20 A", rating, "<=", limit, cite);
+}
+
+/** Such a device without a mark takes this conductor; the comparison that it is one stands before. */
+function writeCopperClad(group: number, edition: Edition, worksheet: Worksheet): void {
+  const cite = edition.clauses.deviceAluminum;
   const taken = worksheet.state("metals of such a device without the mark", DEVICE_METALS, cite, undefined, [
     worksheet.last,
   ]);
   const given = worksheet.given("metal of the conductor", "copper-clad-aluminum", conductorPath(group, "metal"));
-  return worksheet.compare("such a device takes the metal of the conductor", given, "in", taken, cite);
+  worksheet.compare("such a device takes the metal of the conductor", given, "in", taken, cite);
 }
 
 /**
@@ -111,7 +120,8 @@ function writeCopperClad({ joint }: JointSubject, group: number, edition: Editio
  */
 function onDevice(subject: JointSubject, edition: Edition, worksheet: Worksheet): CheckFinding | undefined {
   const { joint, connector, origin } = subject;
-  const marked = connector.metalMarking === DEVICE_MARK;
+  const { metalMarking = "" } = connector;
+  const marked = metalMarking === DEVICE_MARK;
   const aluminum = joint.conductors.some(({ metal }) => metal === "aluminum");
   const clad = joint.conductors.some(({ metal }) => metal === "copper-clad-aluminum");
   if (!(aluminum || (clad && marked))) return undefined;
@@ -128,11 +138,7 @@ function onDevice(subject: JointSubject, edition: Edition, worksheet: Worksheet)
           `A wiring device of 15 or 20 A on aluminum must be marked ${DEVICE_MARK}; the rating of its circuit is not given.`,
           text,
         );
-  const marking = worksheet.given(
-    "marking of the wiring device",
-    connector.metalMarking ?? "",
-    `${origin}/metalMarking`,
-  );
+  const marking = worksheet.given("marking of the wiring device", metalMarking, `${origin}/metalMarking`);
   const rating = worksheet.given(
     "rating of the circuit's device",
     protection.ratingA,

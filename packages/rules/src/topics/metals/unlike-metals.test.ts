@@ -98,4 +98,139 @@ describe("unlike metals (NFPA 70-2023 110.14)", () => {
     expect(check({ ...given, edition: nfpa70Edition2017 }).outcome).toBe("fail");
     expect(check(given).outcome).toBe("fail");
   });
+  test("what touches is told by the openings: in one of them, or anywhere in a part that does not keep them apart", () => {
+    const because = (connector: Partial<Connector>) => {
+      const finding = check({ marking: "AL9CU", connector });
+      return "steps" in finding && finding.steps.find(({ label }) => label === "unlike metals touch");
+    };
+    expect(because(ONE_OPENING)).toMatchObject({ because: "both lie in one opening", uses: [1, 2, 3] });
+    expect(because({ ...TWO_OPENINGS, openingsApart: false })).toMatchObject({
+      because: "both lie in this part, which does not keep its openings apart",
+      uses: [1, 2, 3],
+    });
+    const apart = check({ marking: "AL9CU", connector: TWO_OPENINGS });
+    expect(apart).toMatchObject({
+      sentence: "Copper and aluminum lie in openings that are kept apart, so they do not touch.",
+      required: "unlike metals kept apart",
+      offered: "openings kept apart",
+      cite: { locator: "110.14" },
+    });
+    expect("steps" in apart && apart.steps.map(({ value, uses }) => [value, uses])).toEqual([
+      ["copper", []],
+      ["aluminum", []],
+      [true, []],
+      ["pass", [1, 2, 3]],
+    ]);
+  });
+  test("of several openings the one that holds both decides", () => {
+    const connector = sampleConnector({
+      metalMarking: "AL9CU",
+      openings: [sampleOpening({ id: "a" }), sampleOpening({ id: "b", conductorsMax: 2 })],
+    });
+    const joint = sampleJoint({
+      function: "splice",
+      conductors: (["copper", "copper", "aluminum"] as const).map((metal) => sampleConductor({ metal })),
+    });
+    const holding = (openingIndex: number, ...groups: readonly number[]) => ({
+      openingIndex,
+      opening: connector.openings[openingIndex] ?? sampleOpening(),
+      instance: 1,
+      conductors: groups.flatMap((group) => {
+        const conductor = joint.conductors[group];
+        return conductor === undefined ? [] : [{ group, conductor, count: 1 }];
+      }),
+    });
+    const judge = (landings: readonly ReturnType<typeof holding>[]) =>
+      unlikeMetals.check({ joint, connector, origin: "connector", landings }, nfpa70Edition2023).outcome;
+    // hand: copper with copper and aluminum by itself do not touch; copper with aluminum do
+    expect(judge([holding(0, 2), holding(1, 0, 1)])).toBe("pass");
+    expect(judge([holding(0, 0), holding(1, 1, 2)])).toBe("fail");
+  });
+  test.each([
+    ["AL9CU", "AL9CU", "is marked AL9CU and has no intermix mark"],
+    ["unmarked", "no metal marking", "bears no metal marking and has no intermix mark"],
+  ] as const)("a part %s is refused: %s", (marking, offered, words) => {
+    const finding = check({ marking });
+    expect(finding).toMatchObject({
+      outcome: "fail",
+      required: "copper and aluminum kept apart, or an intermix mark and a dry place",
+      offered,
+      fix: "a connector with separate openings for the two metals, listed for the place",
+      sentence: expect.stringContaining(words) as string,
+    });
+    if (!("steps" in finding)) throw new Error(finding.because);
+    const contact = finding.steps.find(({ label }) => label === "unlike metals touch");
+    expect(finding.steps.at(-1)?.uses).toContain(contact?.id);
+    expect(finding.steps.at(-1)?.uses).toHaveLength(2);
+  });
+  test.each([
+    ["damp", "damp"],
+    ["direct-burial", "direct burial"],
+  ] as const)("with the intermix mark the place is named: %s", (location, words) => {
+    const finding = check({ location });
+    expect(finding).toMatchObject({ offered: words });
+    expect("sentence" in finding && finding.sentence).toContain(`this place is ${words}`);
+  });
+  test("with the intermix mark in a dry place it says so", () => {
+    const finding = check({});
+    expect(finding).toMatchObject({
+      outcome: "pass",
+      offered: `${INTERMIX}, dry place`,
+      sentence: `Copper and aluminum touch, which the mark ${INTERMIX} allows in a dry place.`,
+    });
+    expect("steps" in finding && finding.steps.findLast((step) => step.kind === "read")).toMatchObject({
+      value: "dry",
+    });
+  });
+  test("a handhole or a trench is refused on what it is, and only where it was called dry", () => {
+    for (const kind of ["handhole", "trench"] as const) {
+      const finding = check({ kind });
+      expect(finding).toMatchObject({ outcome: "fail", offered: kind });
+      expect("steps" in finding && finding.steps.slice(-2)).toMatchObject([
+        { value: kind, origin: "joint/equipment/kind" },
+        { value: "fail", because: `a ${kind} is not a dry place` },
+      ]);
+      expect(check({ kind, location: "wet" })).toMatchObject({ outcome: "fail", offered: "wet" });
+    }
+  });
+  test("a joint without equipment is judged by its place", () => {
+    const { equipment: _equipment, ...apart } = sampleJoint({
+      function: "splice",
+      conductors: BOTH.map((metal) => sampleConductor({ metal })),
+    });
+    const connector = sampleConnector({ ...ONE_OPENING, metalMarking: INTERMIX });
+    expect(unlikeMetals.check(sampleSubject(apart, connector), nfpa70Edition2023)).toMatchObject({
+      rule: "unlike-metals",
+      outcome: "pass",
+    });
+  });
+  test("a question says what touches and what is offered", () => {
+    expect(check({ marking: undefined })).toMatchObject({
+      offered: "not known",
+      sentence: expect.stringContaining("Copper and aluminum touch in this connector.") as string,
+    });
+    expect(check({ location: undefined })).toMatchObject({
+      offered: INTERMIX,
+      required: "copper and aluminum kept apart, or an intermix mark and a dry place",
+    });
+  });
+  // published: 110.14 of 2017 names copper and aluminum, copper and copper-clad, aluminum and copper-clad
+  test.each([
+    [["aluminum", "copper"], "copper and aluminum"],
+    [["copper-clad-aluminum", "copper"], "copper-clad aluminum and copper"],
+    [["aluminum", "copper-clad-aluminum"], "copper-clad aluminum and aluminum"],
+  ] as const)("2017: %j are unlike", (metals, words) => {
+    expect(check({ metals, marking: "AL9CU", edition: nfpa70Edition2017 })).toMatchObject({
+      outcome: "fail",
+      required: `${words} kept apart, or an intermix mark and a dry place`,
+    });
+  });
+  test("of three metals those that count as unlike are found, whatever their order", () => {
+    for (const metals of [
+      ["copper", "copper-clad-aluminum", "aluminum"],
+      ["copper-clad-aluminum", "copper", "aluminum"],
+      ["aluminum", "copper-clad-aluminum", "copper"],
+    ] as const)
+      expect(check({ metals, marking: "AL9CU" }).outcome).toBe("fail");
+  });
 });
