@@ -140,6 +140,9 @@ describe("bending space (NFPA 70-2023 312.6)", () => {
     expect(bent({ size: "35 mm2" }, straight(20))).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/conductors/0/size" }],
+      cite: { locator: "312.6(B)(2)" },
+      required: "the space of the table",
+      offered: "20 in",
     });
     expect(bent({ size: "2 AWG" }, straight(20, 2))).toMatchObject({
       outcome: "missing",
@@ -151,6 +154,9 @@ describe("bending space (NFPA 70-2023 312.6)", () => {
     expect(bent({ size: "4/0 AWG", count: 2 }, straight(7))).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/equipment/bending/wiresPerTerminal" }],
+      cite: { locator: "312.6(B)(2)" },
+      required: "space for the wires in the terminal",
+      offered: "7 in",
     });
   });
   test("of two conductors the wider space decides, and a failure beats a question", () => {
@@ -166,6 +172,81 @@ describe("bending space (NFPA 70-2023 312.6)", () => {
     expect(two("250 kcmil", 8.4)).toMatchObject({ outcome: "fail", required: "8.5 in" });
     expect(two("35 mm2", 7.4).outcome).toBe("fail");
     expect(two("35 mm2", 7.5).outcome).toBe("missing");
+  });
+  test("of two conductors the wider space is named, whichever comes first", () => {
+    for (const sizes of [
+      ["250 kcmil", "4/0 AWG"],
+      ["4/0 AWG", "250 kcmil"],
+    ])
+      expect(
+        bent({}, straight(8.5, 2), {}, { conductors: sizes.map((size) => sampleConductor({ size })) }),
+      ).toMatchObject({
+        outcome: "pass",
+        required: "8.5 in",
+        sentence: "250 kcmil through the opposite wall needs 8.5 in with 2 wires per terminal, and 8.5 in is there.",
+      });
+  });
+  // published: 4/0 AWG, two wires: 7.5 in; 10 AWG has no space laid down
+  test.each([
+    ["10 AWG", "4/0 AWG"],
+    ["4/0 AWG", "10 AWG"],
+  ] as const)("a small conductor, %s beside %s, takes nothing off the other's space", (first, second) => {
+    const beside = (available: number) =>
+      bent(
+        {},
+        straight(available, 2),
+        {},
+        { conductors: [sampleConductor({ size: first }), sampleConductor({ size: second })] },
+      );
+    expect(beside(7.4)).toMatchObject({ outcome: "fail", required: "7.5 in" });
+    expect(beside(7.5)).toMatchObject({ outcome: "pass", required: "7.5 in" });
+  });
+  test("the refusal through a side wall names no other wall", () => {
+    expect(bent({ size: "500 kcmil" }, side(5.9))).toMatchObject({
+      sentence: "500 kcmil through a side wall needs 6 in with one wire per terminal, and only 5.9 in is there.",
+      fix: "a deeper enclosure, or smaller conductors in parallel",
+    });
+    // published: the table for the side has five columns, the one for the opposite wall four that count for more
+    expect(bent({ size: "500 kcmil" }, straight(15.9, 6))).toMatchObject({
+      fix: "a deeper enclosure, or smaller conductors in parallel",
+    });
+    expect(bent({ size: "500 kcmil" }, straight(14))).toMatchObject({ fix: "" });
+  });
+  test.each([
+    [{ value: 200, unit: "mm" }, "mm / 25.4", "200 / 25.4"],
+    [{ value: 0.2, unit: "m" }, "m / 0.0254", "0.2 / 0.0254"],
+    [{ value: 1, unit: "ft" }, "ft x 12", "1 x 12"],
+  ] as const)("%o is converted on the worksheet", (available, formula, substituted) => {
+    const finding = bent({ size: "4/0 AWG" }, { entry: "opposite", available, wiresPerTerminal: 1 });
+    expect(
+      "steps" in finding && finding.steps.find(({ label }) => label === "space available in inches"),
+    ).toMatchObject({ formula, substituted, unit: "in" });
+  });
+  test("whether the terminal is removable stands on the worksheet with its source", () => {
+    const steps = (finding: ReturnType<typeof bent>) =>
+      "steps" in finding ? finding.steps.filter(({ label }) => label.startsWith("removable or lay-in")) : [];
+    expect(steps(bent({ size: "500 kcmil" }, straight(14)))).toMatchObject([{ kind: "concluded", value: false }]);
+    expect(steps(bent({ size: "500 kcmil" }, straight(14), loose))).toEqual([]);
+    for (const removableTerminal of [true, false])
+      expect(steps(bent({ size: "500 kcmil" }, straight(14, 1, { removableTerminal })))).toMatchObject([
+        { kind: "given", value: removableTerminal, origin: "joint/equipment/bending/removableTerminal" },
+      ]);
+  });
+  // published: 376.56(B)(3), 314.28(E)(3): the terminals of a block are terminals too
+  test("on a distribution block conductors that go on are judged like those that end", () => {
+    for (const jointFunction of ["splice", "tap"] as const)
+      expect(
+        bent({ size: "4/0 AWG" }, straight(6.9), { family: "power-distribution-block" }, { function: jointFunction })
+          .outcome,
+      ).toBe("fail");
+  });
+  test("without a word on the equipment, or of a size in no table, only the question is put", () => {
+    const { equipment, ...joint } = sampleJoint({ conductors: [sampleConductor({ size: "35 mm2" })] });
+    expect(equipment).toBeDefined();
+    expect(bendingSpace.check(sampleSubject(joint), nfpa70Edition2023)).toMatchObject({
+      outcome: "not-applicable",
+      because: "the bending space is not given",
+    });
   });
   test("splices are not judged", () => {
     expect(bent({}, straight(1), {}, { function: "splice" }).outcome).toBe("not-applicable");

@@ -86,13 +86,64 @@ describe("fill at the joint (NFPA 70-2023 312.8(A), 376.56(A))", () => {
     expect(filled(mixed(4129.024)).outcome).toBe("pass");
     expect(filled(mixed(4129.025)).outcome).toBe("fail");
   });
-  test("a section of nothing is asked about", () => {
-    expect(filled({ ...panel(0, 0), section: in2(0) })).toMatchObject({
+  // hand: 10 322.56 / 645.16 = 16 in2; 103.2256 x 100 / 645.16 the same
+  test.each([
+    [{ value: 10_322.56, unit: "mm2" }, "mm2 / 645.16", "10322.56 / 645.16"],
+    [{ value: 103.2256, unit: "cm2" }, "cm2 x 100 / 645.16", "103.2256 x 100 / 645.16"],
+  ] as const)("a section of %o is converted on the worksheet", (section, formula, substituted) => {
+    const finding = filled({ ...panel(6, 0), section });
+    expect("steps" in finding && finding.steps).toEqual(
+      expect.arrayContaining([
+        expect.objectContaining({ origin: "joint/equipment/space/section", value: section.value, unit: section.unit }),
+        expect.objectContaining({
+          label: "cross-section in square inches",
+          value: 16,
+          unit: "in2",
+          formula,
+          substituted,
+        }),
+        expect.objectContaining({ origin: "joint/equipment/space/conductors", value: 6, unit: "in2" }),
+        expect.objectContaining({ origin: "joint/equipment/space/splices", value: 0, unit: "in2" }),
+      ]),
+    );
+  });
+  test("the sentence says how much is filled, and when it is too much", () => {
+    const sentence = (space: SpaceSection) => {
+      const finding = filled(space);
+      return "sentence" in finding ? finding.sentence : "";
+    };
+    expect(sentence(panel(6, 2))).toBe(
+      "Conductors fill 37.5 % of the section and 50 % with splices and taps; 40 % and 75 % are allowed.",
+    );
+    expect(sentence(panel(8, 2))).toBe(
+      "Conductors fill 50 % of the section and 62.5 % with splices and taps; 40 % and 75 % are allowed, so there is too little room.",
+    );
+    expect(sentence(wireway(10, 2))).toBe(
+      "Conductors with splices and taps fill 75 % of the section; 75 % is allowed.",
+    );
+    expect(sentence(wireway(10, 4))).toBe(
+      "Conductors with splices and taps fill 87.5 % of the section; 75 % is allowed, so there is too little room.",
+    );
+  });
+  test("in a wireway only the share with splices is asked for", () => {
+    expect(filled(wireway(10, 4))).toMatchObject({ required: "<= 75 % with splices", offered: "87.5 %" });
+  });
+  test.each([0, -1, Number.NaN])("a section of %d is asked about", (value) => {
+    expect(filled({ ...panel(0, 0), section: in2(value) })).toMatchObject({
       outcome: "missing",
       missing: [{ path: "joint/equipment/space/section" }],
+      cite: { locator: "312.8(A)" },
+      required: "<= 40 % conductors, <= 75 % with splices",
+    });
+    expect(filled({ ...wireway(0, 0), section: in2(value) })).toMatchObject({
+      cite: { locator: "376.56(A)" },
+      required: "<= 75 % with splices",
     });
   });
   test("without a section there is nothing to judge", () => {
     expect(filled(undefined).outcome).toBe("not-applicable");
+    const { equipment, ...joint } = sampleJoint();
+    expect(equipment).toBeDefined();
+    expect(enclosureFill.check(sampleSubject(joint), nfpa70Edition2023).outcome).toBe("not-applicable");
   });
 });
