@@ -152,6 +152,17 @@ const LIBRARY_ASKS: readonly Explained[] = [
   },
 ];
 
+const ACCESS_ASKS: readonly Explained[] = [
+  {
+    library: "needs-information",
+    oracle: "accept",
+    about: ["accessible-joint", "electrode-connection"],
+    because:
+      "pressed or welded in the earth to an electrode that is not given: every electrode may be hidden there, steel on a condition that the library asks for by the electrode",
+    perThousand: 1,
+  },
+];
+
 /** What both refuse to accept, one with a question and the other with an answer. */
 const BOTH_REFUSE: readonly Explained[] = [
   {
@@ -170,7 +181,7 @@ const BOTH_REFUSE: readonly Explained[] = [
   },
 ];
 
-export const EXPLAINED: readonly Explained[] = [...LIBRARY_REJECTS, ...LIBRARY_ASKS, ...BOTH_REFUSE];
+export const EXPLAINED: readonly Explained[] = [...LIBRARY_REJECTS, ...LIBRARY_ASKS, ...ACCESS_ASKS, ...BOTH_REFUSE];
 
 /** Two reasons to refuse at once, where each of the two sides leads with another: how many in a thousand joints. */
 export const MIXED_REFUSALS_PER_THOUSAND = 4;

@@ -15,6 +15,7 @@ import {
   SMALL_LEGS,
   STRANDINGS,
 } from "@landfast/rules";
+import { addAccessFact } from "./access-facts.js";
 import { Dice } from "./dice.js";
 import type { Draft } from "./draft.js";
 import { addPadFacts } from "./pad-facts.js";
@@ -35,6 +36,7 @@ export function generate(number: number): Generated {
   const changes = dice.weighted([40, 0], [33, 1], [17, 2], [10, 3]);
   for (let change = 0; change < changes; change += 1) dice.pick(CHANGES)(draft, dice);
   addPadFacts(draft, number);
+  addAccessFact(draft, number);
   return { ...draft, number };
 }
 

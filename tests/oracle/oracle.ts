@@ -4,6 +4,7 @@
  */
 import type { Basis, ConductorGroup, Connector, Joint, Opening } from "@landfast/rules";
 import type { Case, Objection, Seat } from "./case.js";
+import { access } from "./clauses/access.js";
 import { ampacity } from "./clauses/ampacity.js";
 import { conductorsPerOpening, panelNeutral } from "./clauses/conductors-per-opening.js";
 import { deviceLoad } from "./clauses/device-load.js";
@@ -52,6 +53,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   voltage,
   place,
   deterioratingAgent,
+  access,
   reuse,
   toolAndDie,
 ];

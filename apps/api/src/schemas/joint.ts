@@ -127,7 +127,16 @@ export const Equipment = strict(
 );
 
 const Place = strict(
-  { location: enumOf(LOCATIONS), deterioratingAgent: Type.Optional(text(60, "what attacks metal there")) },
+  {
+    location: enumOf(LOCATIONS),
+    deterioratingAgent: Type.Optional(text(60, "what attacks metal there")),
+    accessible: Type.Optional(
+      Type.Boolean({
+        description:
+          "whether the finished joint can be reached without taking off part of the building or digging: true or false",
+      }),
+    ),
+  },
   { $id: "Place" },
 );
 

@@ -101,6 +101,9 @@ export interface EditionClauses {
   readonly wirewayBlocks: Citation;
   readonly boxBlocks: Citation;
   readonly handholeSplices: Citation;
+  readonly boxAtEachJoint: Citation;
+  readonly accessibleBoxes: Citation;
+  readonly accessibleElectrodes: Citation;
   readonly neutralTerminals: Citation;
   readonly deviceAluminum: Citation;
   readonly motorConductors: Citation;

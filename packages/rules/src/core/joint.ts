@@ -186,6 +186,8 @@ export interface Place {
   readonly location: Location;
   /** "hydrogen sulfide", "salt air": what attacks metal there. */
   readonly deterioratingAgent?: string;
+  /** Whether the finished joint can be reached without taking off part of the building, digging, or breaking anything. */
+  readonly accessible?: boolean;
 }
 
 /** The connector a joint is checked with: an item of the catalogue, one described in full, or the equipment's own terminal. */

@@ -19,6 +19,7 @@ import { neutralTerminal } from "../openings/neutral-terminal.js";
 import { runThrough } from "../openings/run-through.js";
 import { deviceProtection } from "../overcurrent/device-protection.js";
 import { parallelLegs } from "../parallel/parallel-legs.js";
+import { accessibleJoint } from "../place/accessible-joint.js";
 import { deterioratingAgent } from "../place/deteriorating-agent.js";
 import { placeListing } from "../place/place-listing.js";
 import { aluminumPreparation } from "../preparation/aluminum-preparation.js";
@@ -60,6 +61,7 @@ export const JOINT_RULES: readonly Rule[] = Object.freeze([
   voltageRating,
   placeListing,
   deterioratingAgent,
+  accessibleJoint,
   lineSideMark,
   parallelLegs,
   feederTap,

@@ -29,9 +29,36 @@ describe("duties on site", () => {
       "insert-fully",
       "tighten-once",
       "measure-bending-space",
+      "keep-accessible",
       "mark-and-record",
       "close-up",
     ]);
+  });
+  // published: 300.15, 314.29, and 250.68(A) with its exceptions
+  test("where nothing is said of access it is a duty, but for what may be hidden", () => {
+    expect(keys({ place: { location: "dry", accessible: true } })).not.toContain("keep-accessible");
+    expect(keys({ place: { location: "dry", accessible: false } })).not.toContain("keep-accessible");
+    const cite = (joint: Partial<Joint>, connector: Partial<Connector> = {}) =>
+      duties(joint, connector).find(({ duty }) => duty === "keep-accessible")?.cite.locator;
+    expect(cite({ function: "splice", equipment: { tag: "JB-1", kind: "box" } })).toBe("314.29");
+    expect(cite({})).toBe("300.15");
+    const trench = {
+      function: "splice",
+      equipment: { tag: "TR-1", kind: "trench" },
+      place: { location: "direct-burial" },
+    } as const;
+    expect(cite(trench, { places: ["direct-burial"] })).toBeUndefined();
+    expect(cite(trench, { places: ["wet"] })).toBe("300.15");
+    const onRod = {
+      role: "electrode-conductor",
+      equipment: { tag: "EL-1", kind: "electrode" },
+      grounding: { electrode: "copper-bonded-rod" },
+    } as const;
+    const clamp = { family: "rod-clamp", construction: "bolted-clamp" } as const;
+    expect(cite({ ...onRod, place: { location: "direct-burial" } }, clamp)).toBeUndefined();
+    expect(cite({ ...onRod, place: { location: "wet" } }, clamp)).toBe("250.68(A)");
+    const onSteel = { ...onRod, grounding: { electrode: "building-steel" } } as const;
+    expect(cite(onSteel, { construction: "weld" })).toBe("250.68(A)");
   });
   test("each has a clause or says that it is common practice", () => {
     for (const { cite } of duties())

@@ -4,6 +4,7 @@ import type { Construction } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { Duty } from "../../core/finding.js";
 import type { EquipmentKind } from "../../core/joint.js";
+import { accessClause, hidingAllowed } from "../../core/joint-access.js";
 import type { JointSubject } from "../../core/rule.js";
 
 const SMALLEST_WITH_BENDING_DUTY = sizeOf("4 AWG");
@@ -13,7 +14,8 @@ const SMALLEST_WITH_BENDING_DUTY = sizeOf("4 AWG");
  * read as "finished".
  *
  * Clauses of NFPA 70 (2017, 2020, 2023) where one stands behind the duty: 110.14(A) no damage to the conductor, 110.14(D)
- * torque by edition, 110.3(B) instructions, 312.6(B) bending space, 312.8 and 376.56 fill, 250.102 bonding; the rest is common practice and says so.
+ * torque by edition, 110.3(B) instructions, 312.6(B) bending space, 312.8 and 376.56 fill, 250.102 bonding, 300.15, 314.29 and
+ * 250.68(A) access; the rest is common practice and says so.
  * Worked: a set-screw lug with 4 AWG or larger whose bending space was not given adds "measure-bending-space"; a welded
  * bare conductor has nothing to strip and nothing to tighten.
  */
@@ -42,6 +44,13 @@ export function dutiesOnSite(subject: JointSubject, edition: Edition): Duty[] {
       sentence: "Check the size of the bonding conductor against its design; no clause that sizes it is judged here.",
       cite: edition.clauses.bondingJumperSize,
     });
+  if (isToBeKeptAccessible(subject))
+    duties.push({
+      duty: "keep-accessible",
+      sentence:
+        "Leave the joint where it can be reached without taking off part of the building or digging; whether it can be was not given.",
+      cite: accessClause(subject, edition),
+    });
   duties.push(MARK_AND_RECORD, CLOSE_UP);
   return duties;
 }
@@ -62,6 +71,13 @@ const CLOSE_UP: Duty = Object.freeze({
     "Before power is put on, check voltage and phase, fit barriers and covers, and see that the place is as it was said to be.",
   cite: COMMON_PRACTICE,
 });
+
+/** Not where the clause lets it be hidden; steel is fireproofed only where somebody says so. */
+function isToBeKeptAccessible(subject: JointSubject): boolean {
+  if (subject.joint.place?.accessible !== undefined) return false;
+  const hiding = hidingAllowed(subject);
+  return hiding.kind !== "allowed" || hiding.as === "fireproofed-steel";
+}
 
 /** Splices and taps take room in a cabinet or a wireway, whose section was not given. */
 function fillToCheck({ joint }: JointSubject, edition: Edition): Duty | undefined {
