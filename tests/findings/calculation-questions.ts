@@ -490,32 +490,44 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     { comparisons: [{ with: "like-part", temperatureRiseC: 12 }] },
     { comparisons: [{ with: "like-part", temperatureRiseC: 12, likeLoad: false }] },
   ],
-  torque: (
-    [
-      { kind: "socket", acrossFlats: "5/16" },
-      { kind: "external-hex" },
-      { kind: "split-bolt" },
-      { kind: "breakaway" },
-      { kind: "clamp-bolt" },
-      { kind: "slotted-hex", slotWidth: inches(0.06), slotLength: { value: 7, unit: "mm" } },
-      { kind: "slotted", screwSize: "under-10", slotWidth: inches(0.04), slotLength: inches(0.2) },
-    ] as const
-  ).flatMap((drive) =>
-    (["unmarked", { torque: { value: 31, unit: "N-m" }, on: "connector" }] as const).flatMap((marked) => [
-      { drive, marked, largestConductor: "8 AWG", drivenBy: "slot" } as const,
-      {
-        drive,
-        marked,
-        largestConductor: "4/0 AWG",
-        drivenBy: "hexagon",
-        usedOn: "2026-05-31",
-        tool: {
-          from: { value: 5, unit: "lbf-ft" },
-          to: { value: 40, unit: "N-m" },
-          bits: [{ kind: "recessed", acrossFlats: "5/16" }, { kind: "external-hex" }],
-          calibration: { validUntil: "2026-06-01" },
-        },
-      } as const,
-    ]),
-  ),
+  torque: [
+    {
+      drive: { kind: "socket", acrossFlats: "5/16" },
+      marked: "unmarked",
+      tool: {
+        from: { value: 5, unit: "lbf-ft" },
+        to: { value: 40, unit: "N-m" },
+        bits: [{ kind: "recessed", acrossFlats: "5/16" }],
+        calibration: "none",
+      },
+    },
+    ...(
+      [
+        { kind: "socket", acrossFlats: "5/16" },
+        { kind: "external-hex" },
+        { kind: "split-bolt" },
+        { kind: "breakaway" },
+        { kind: "clamp-bolt" },
+        { kind: "slotted-hex", slotWidth: inches(0.06), slotLength: { value: 7, unit: "mm" } },
+        { kind: "slotted", screwSize: "under-10", slotWidth: inches(0.04), slotLength: inches(0.2) },
+      ] as const
+    ).flatMap((drive) =>
+      (["unmarked", { torque: { value: 31, unit: "N-m" }, on: "connector" }] as const).flatMap((marked) => [
+        { drive, marked, largestConductor: "8 AWG", drivenBy: "slot" } as const,
+        {
+          drive,
+          marked,
+          largestConductor: "4/0 AWG",
+          drivenBy: "hexagon",
+          usedOn: "2026-05-31",
+          tool: {
+            from: { value: 5, unit: "lbf-ft" },
+            to: { value: 40, unit: "N-m" },
+            bits: [{ kind: "recessed", acrossFlats: "5/16" }, { kind: "external-hex" }],
+            calibration: { validUntil: "2026-06-01" },
+          },
+        } as const,
+      ]),
+    ),
+  ],
 };

@@ -164,6 +164,26 @@ describe("three checks apart", () => {
   });
 });
 
+// hand: 5 A on a 15 A device: 14 AWG copper, 12 AWG aluminum; there is no smaller size that could fail
+test("where the smallest size is enough, nothing else governs", () => {
+  const change = { nonContinuousLoadA: 5, deviceA: 15 } as const;
+  expect(solved(change)).toEqual(["14 AWG", ["the smallest size of the table"], 15]);
+  expect(solved({ ...change, run: { metal: "aluminum" } })).toEqual(["12 AWG", ["the smallest size of the table"], 15]);
+  const finding = ask(change);
+  expect(finding.cite.locator).toBe("215.2(A)(1)");
+  expect(finding.sentence).toContain("What governs is the smallest size of the table.");
+  expect(ask({ ...change, circuit: "branch-circuit" }).cite.locator).toBe("210.19(A)(1)");
+  const governing = finding.steps.find(({ label }) => label === "what governs");
+  expect(governing).toMatchObject({ because: "the smallest size passes all three checks" });
+});
+// hand: 100 A at 75 C: 3 AWG; 4 AWG carries 85 A at the terminations and fails by 215.2(A)(1)
+test("where a smaller size fails, its own clause is cited", () => {
+  expect(ask({}).cite.locator).toBe("215.2(A)(1)");
+  expect(ask({}).steps.find(({ label }) => label === "what governs")).toMatchObject({
+    because: "the next smaller size fails it",
+  });
+});
+
 describe("facts that are missing and questions that are refused", () => {
   test.each(["continuousLoadA", "nonContinuousLoadA", "deviceA"] as const)("%s is asked for", (fact) => {
     const question: Partial<Record<keyof ConductorSizeQuestion, unknown>> = {
@@ -201,7 +221,11 @@ describe("facts that are missing and questions that are refused", () => {
   });
   test("a load that no single conductor and no device carries is refused", () => {
     expect(ask({ nonContinuousLoadA: 900 }).refusal?.code).toBe("NO_SOLUTION");
-    expect(ask({ nonContinuousLoadA: 6001, run: { sets: 12 } }).refusal?.code).toBe("NO_SOLUTION");
+    // hand: the largest standard device is 6000 A; 4801 x 1.25 = 6001.25
+    expect(ask({ nonContinuousLoadA: 6001, run: { sets: 12 } })).toMatchObject({
+      refusal: { code: "NO_SOLUTION", detail: "No standard device is rated for 6001 A." },
+    });
+    expect(ask({ continuousLoadA: 4801, nonContinuousLoadA: 0, run: { sets: 12 } }).refusal?.code).toBe("NO_SOLUTION");
   });
   test("a load of nothing, negative or no number is no load", () => {
     expect(() => ask({ nonContinuousLoadA: 0 })).toThrow("no load");

@@ -96,8 +96,10 @@ describe("where the torque comes from", () => {
     expect(ask(change).missing[0]?.path).toBe("question/drivenBy");
     expect(result({ ...change, drivenBy: "hexagon" })).toBe(110);
     expect(result({ ...change, drivenBy: "slot" })).toBe(45);
-    // Marked, there is one
-    expect(result({ drive, marked: { torque: lbfIn(60), on: "connector" } })).toBe(60);
+    // Marked, there is one, and how it is driven stays open
+    const marked = { torque: lbfIn(60), on: "connector" } as const;
+    expect(result({ drive, marked })).toBe(60);
+    expect(ask({ drive, marked }).steps.map(({ label }) => label)).not.toContain("driven by");
   });
 });
 
@@ -141,6 +143,31 @@ describe("tools", () => {
     expect(finding.results.find(({ name }) => name === "the tool serves")?.value).toBe(false);
     expect(() => serves({}, { usedOn: "31.5.2026" })).toThrow("question/usedOn");
     expect(() => serves({ calibration: { validUntil: "soon" } })).toThrow("validUntil");
+  });
+  test.each([
+    [74, 75, true],
+    [75, 75, true],
+    [76, 75, false],
+  ])("a range of %d to %d lbf-ft is one: %s", (from, to, isRange) => {
+    const asked = () =>
+      serves({ from: lbfFt(from), to: lbfFt(to) }, { marked: { torque: lbfFt(75), on: "equipment" } });
+    if (isRange) expect(asked()).toBe(true);
+    else expect(asked).toThrow(expect.objectContaining({ path: "question/tool/from" }));
+  });
+  test.each(["2026-5-31", "x2026-05-31", "2026-05-31T12:00", "", "9".repeat(60)])("%j is no day", (usedOn) => {
+    expect(() => serves({}, { usedOn })).toThrow(
+      `question/usedOn must be a day as "2026-05-31", not "${usedOn.slice(0, 40)}"`,
+    );
+  });
+  test("why a tool does not serve is said, each reason once", () => {
+    const calibration = "none" as const;
+    expect(ask({ tool: { ...TOOL, from: lbfIn(276), to: lbfIn(300), bits: [], calibration } }).sentence).toContain(
+      "The tool does not serve: the torque is below its range, no bit of it fits the head and its calibration does not hold.",
+    );
+    expect(ask({ tool: TOOL, usedOn: "2026-05-31" }).sentence).toContain("The tool serves.");
+  });
+  test("a slot's width is no width of a recessed bit", () => {
+    expect(serves({ bits: [{ kind: "slotted" }, { kind: "external-hex" }] })).toBe(false);
   });
   test("a bit must fit the head", () => {
     expect(serves({ bits: [] })).toBe(false);

@@ -315,6 +315,47 @@ describe("what cannot be answered", () => {
     expect(ask(change)).toMatchObject({ outcome: "refused", refusal: { code }, results: [] });
   });
 
+  // hand: at a power factor of 1 only the resistance counts: 3/0 AWG copper in steel 0.079 ohm per 1000 ft, 1.732 x 200 x
+  // 0.079 x 300 / 1000 = 8.21 V; one step above 1 is no power factor
+  test("a power factor of 1 is the largest", () => {
+    const at = (powerFactor: number) =>
+      ask({ impedance: { kind: "resistance-and-reactance", conduit: "steel", powerFactor } });
+    expect(at(1).results[1]?.value).toBeCloseTo(8.21, 2);
+    expect(() => at(1.01)).toThrow(
+      expect.objectContaining({ path: "question/impedance/powerFactor", problem: "must not be above 1" }),
+    );
+  });
+  test("each kind of current goes by its own table", () => {
+    const dc: CircuitImpedance = {
+      kind: "dc-resistance",
+      stranding: "stranded",
+      coating: "uncoated",
+      temperature: { value: 75, unit: "Cel" },
+    };
+    const alternating = ask({ impedance: dc });
+    expect(alternating.cite.locator).toBe("Chapter 9 Table 9");
+    expect(alternating.sentence).toContain("leaves out reactance");
+    const direct = ask({ system: "dc" });
+    expect(direct.cite.locator).toBe("Chapter 9 Table 8");
+    expect(direct.sentence).toContain("has no reactance");
+  });
+  // hand: 3/0 AWG copper in steel at 0.9 of 328.084 ft: 20000 A x 1.732 x 0.0921 x 0.328 = 1046 V, more than 480 V
+  test("a drop beyond the voltage itself is said in volts", () => {
+    expect(ask({ length: { value: 100, unit: "m" }, loadA: 20000 }).sentence).toMatch(
+      /^This circuit would lose 10\d\d\.?\d* V of 480 V: it cannot carry that load so far\.$/,
+    );
+  });
+  test("every conduit of the table is asked", () => {
+    // published: Chapter 9 Table 9, 3/0 AWG copper: effective impedance at 0.85 in PVC 0.088, aluminum 0.092, steel 0.094
+    const volts = (conduit: (typeof CONDUIT_MATERIALS)[number]) =>
+      Number(result({ impedance: { kind: "effective-impedance", conduit } }, "voltage drop"));
+    expect(CONDUIT_MATERIALS.map((conduit) => (volts(conduit) / (Math.sqrt(3) * 200 * 0.3)).toFixed(4))).toEqual([
+      "0.0880",
+      "0.0920",
+      "0.0940",
+    ]);
+  });
+
   test.each([
     { loadA: 0 },
     { voltageV: Number.NaN },
