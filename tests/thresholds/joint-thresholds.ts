@@ -594,7 +594,7 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
         editions: ["2020", "2023"],
         kind: "published",
         source:
-          "NFPA 70 250.104(A)(1), (C): no larger than 3/0 AWG copper or 250 kcmil aluminum; 12.5 % of 2000 kcmil were 250",
+          "NFPA 70 250.104(A)(1), (C): no larger than 3/0 AWG copper or 250 kcmil aluminum; 12.5 % of 2000 kcmil were 250. Seen in print for water pipes in 2023; 2020 and (C) from memory, of two hands",
         unit: "size",
         step: "conductor size",
         values,
