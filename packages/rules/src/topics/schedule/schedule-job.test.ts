@@ -177,6 +177,255 @@ describe("which connector a row is about", () => {
   });
 });
 
+describe("what a row holds", () => {
+  test("torque in three units with its source, openings used, conductors, duties: a lug whose maker gives 250 lbf-in", () => {
+    const marks = item("MARKED", {
+      screws: [{ id: "main", drive: { kind: "socket", acrossFlats: "5/16" }, torque: { value: 250, unit: "lbf-in" } }],
+      openings: [sampleOpening({ stripLength: { value: 1.25, unit: "in" } })],
+    });
+    const posted = marked("1", {
+      connector: { partNumber: "MARKED" },
+      area: "Yard",
+      description: "feeder",
+      conductors: [sampleConductor({ metal: "aluminum", size: "4/0 AWG", insulation: "XHHW-2" })],
+    });
+    const [row] = schedule([posted], [marks]).schedule.rows;
+    expect(row).toMatchObject({
+      mark: "1",
+      area: "Yard",
+      equipmentTag: "P-1",
+      description: "feeder",
+      function: "termination",
+      role: "phase",
+      quantity: 3,
+      basis: BASIS,
+      conductors: ["1 x 4/0 AWG aluminum, class-B, XHHW-2"],
+      connector: { partNumber: "MARKED", description: "set-screw lug, one barrel", origin: "catalogue" },
+      openingsUsed: ["barrel: 1 x 4/0 AWG aluminum"],
+      tooling: null,
+      missing: [],
+      fix: "",
+    });
+    // hand: 250 lbf-in / 12 = 20.83 lbf-ft; 250 x 0.1129848 = 28.246 N m, 28.2 to a tenth
+    expect(row?.torque).toMatchObject([
+      {
+        method: "torque",
+        lbfIn: 250,
+        lbfFt: 20.8,
+        newtonMetre: 28.2,
+        printed: "250 lbf-in",
+        level: "connector-marking",
+        source: "110.14(D), NFPA 70-2023",
+      },
+    ]);
+    expect(row?.torque[0]?.at).toContain("barrel");
+    expect(row?.torque[0]?.drive).toContain("5/16");
+    expect(row?.stripLengths).toEqual([{ opening: "barrel", length: "1.25 in" }]);
+    // published: aluminum is brushed and gets the compound that the instructions name (110.14)
+    expect(row?.preparation?.brush).toMatch(/^yes: \S/);
+    expect(row?.preparation?.compound).toMatch(/^\S+: \S/);
+    for (const duty of row?.dutiesOnSite ?? []) expect(duty).toMatch(/^[A-Z].*\.$/);
+    expect(row?.dutiesOnSite).not.toEqual([]);
+    expect(row?.caveats[0]).toContain("invented");
+  });
+  test("no torque figure where a head shears, no strip length where the part gives none, no preparation of copper", () => {
+    const shears = item("SHEARS", { screws: [{ id: "main", drive: { kind: "breakaway" } }] });
+    const [row] = schedule([marked("1", { connector: { partNumber: "SHEARS" } })], [shears]).schedule.rows;
+    expect(row?.torque).toMatchObject([
+      { method: "breakaway-head", lbfIn: null, lbfFt: null, newtonMetre: null, printed: null },
+    ]);
+    expect(row?.stripLengths).toEqual([{ opening: "barrel", length: null }]);
+    expect(row?.preparation?.brush).toMatch(/^no: /);
+    expect(row?.verdict).toBe("accept-with-conditions");
+    expect(row?.conditions.length).toBeGreaterThan(0);
+    for (const condition of row?.conditions ?? []) expect(condition).toMatch(/^[A-Z].*\.$/);
+  });
+  test("tool and die of a pressed lug", () => {
+    const tooling = { tool: "hand press", die: "D-7", crimps: 2 };
+    const { screw: _, ...barrel } = sampleOpening();
+    const pressed = item("PRESSED", { construction: "compression", screws: [], openings: [barrel], tooling });
+    const [row] = schedule([marked("1", { connector: { partNumber: "PRESSED" } })], [pressed]).schedule.rows;
+    expect(row).toMatchObject({ tooling, torque: [{ method: "crimp", lbfIn: null }] });
+  });
+  test("each opening with what lies in it: two sizes in a splice, two legs in a lug of two barrels", () => {
+    const splice = item("SPLICE", {
+      functions: ["splice"],
+      family: "in-line-splice",
+      insulated: true,
+      places: ["dry"],
+      mounting: { kind: "free" },
+      screws: ["one", "two"].map((id) => ({ id, drive: { kind: "socket", acrossFlats: "5/16" }, torque: "unmarked" })),
+      openings: ["one", "two"].map((id) => sampleOpening({ id, screw: id })),
+    });
+    const spliced = marked("1", {
+      function: "splice",
+      conductors: [sampleConductor(), sampleConductor({ size: "4/0 AWG", stranding: "compact" })],
+      circuit: {
+        voltageV: 480,
+        loadA: 150,
+        sets: 1,
+        protection: { kind: "device", ratingA: 200 },
+        endTerminalTemperature: { value: 75, unit: "Cel" },
+      },
+    });
+    const both = item("BOTH", {
+      openings: [sampleOpening({ conductorsMax: 2, shared: { sameSize: true, sameMetal: true } })],
+    });
+    const legs = marked("2", {
+      conductors: [sampleConductor({ count: 2 })],
+      circuit: {
+        voltageV: 480,
+        loadA: 300,
+        sets: 2,
+        parallelLegsAlike: true,
+        protection: { kind: "device", ratingA: 400 },
+      },
+    });
+    const { rows } = schedule([spliced, legs], [splice, both]).schedule;
+    expect(rows.map(({ openingsUsed }) => openingsUsed)).toEqual([
+      ["one: 1 x 4/0 AWG copper", "two: 1 x 3/0 AWG copper"],
+      ["barrel: 2 x 3/0 AWG copper"],
+    ]);
+    expect(rows[0]?.conductors).toEqual([
+      "1 x 3/0 AWG copper, class-B, THHN/THWN-2",
+      "1 x 4/0 AWG copper, compact, THHN/THWN-2",
+    ]);
+    expect(rows[0]?.connector).toMatchObject({ partNumber: "SPLICE", chosen: true });
+  });
+  test("the row of a joint equal to an earlier one: its own mark, place and quantity, all else the very same", () => {
+    const own = { equipment: lugs() };
+    const [first, second, named, bare] = schedule([
+      marked("1", own),
+      marked("2", { ...own, quantity: 12 }),
+      marked("3", { ...offered("GOOD"), area: "Yard", description: "first of its kind" }),
+      marked("4", { ...offered("GOOD"), quantity: 5 }),
+    ]).schedule.rows;
+    // hand: nothing is bought for the equipment's own lugs, however many; five lugs for five joints
+    expect(first?.connector?.quantity).toBe(0);
+    expect(second?.connector?.quantity).toBe(0);
+    expect(bare).toEqual({
+      ...named,
+      mark: "4",
+      area: null,
+      description: null,
+      quantity: 5,
+      connector: { ...named?.connector, quantity: 5 },
+    });
+    expect(bare?.torque).toBe(named?.torque);
+    const [none, again] = schedule([marked("1"), marked("2", { area: "Roof", description: "same", quantity: 2 })], [])
+      .schedule.rows;
+    expect(again).toEqual({ ...none, mark: "2", area: "Roof", description: "same", quantity: 2 });
+  });
+  test("joints without equipment have no tag", () => {
+    const { equipment: _, ...loose } = marked("1");
+    const rows = schedule([loose, { ...loose, mark: "2" }]).schedule.rows;
+    expect(rows.map(({ equipmentTag }) => equipmentTag)).toEqual([null, null]);
+  });
+  test("of a catalogue that holds nothing for this kind of joint nothing is shown but why", () => {
+    const { rows, findings, rejections } = {
+      ...schedule([marked("1")], [item("SPLICE", { functions: ["splice"] })]),
+      ...schedule([marked("1")], [item("SPLICE", { functions: ["splice"] })]).schedule,
+    };
+    expect(findings).toEqual([null]);
+    expect(rows[0]).toMatchObject({
+      verdict: "reject",
+      connector: null,
+      openingsUsed: [],
+      deciding: {
+        rule: "selection",
+        sentence: "The catalogue holds no connector for this kind of joint.",
+        clause: "",
+      },
+      torque: [],
+      stripLengths: [],
+      preparation: null,
+      tooling: null,
+      conditions: [],
+      dutiesOnSite: [],
+      missing: [],
+      caveats: [],
+      fix: "",
+    });
+    expect(rejections).toEqual([
+      {
+        mark: "1",
+        rule: "selection",
+        sentence: "The catalogue holds no connector for this kind of joint.",
+        clause: "",
+        fix: "",
+        instead: "The catalogue holds no connector for this kind of joint.",
+      },
+    ]);
+  });
+  test("a connector described with the joint is judged as it is described, and is the request's own", () => {
+    const described = sampleConnector({ description: "lug of the package", voltageV: 300 });
+    const [good, low] = schedule([
+      marked("1", { connector: { described: { ...described, voltageV: 600 } } }),
+      marked("2", { connector: { described } }),
+    ]).schedule.rows;
+    expect(good).toMatchObject({
+      verdict: "accept",
+      connector: { partNumber: null, description: "lug of the package", origin: "request", chosen: false, quantity: 3 },
+    });
+    expect(low).toMatchObject({ verdict: "reject", deciding: { rule: "voltage-rating" } });
+  });
+  test("a terminal that asks where the catalogue has nothing: its question is the row's, with its clause", () => {
+    const asks: Equipment = { ...lugs(), terminal: sampleConnector({ family: "equipment-terminal" }) };
+    const { voltageV: _, ...terminal } = sampleConnector({ family: "equipment-terminal", description: "main lugs" });
+    const { rows, openQuestions } = schedule([marked("1", { equipment: { ...asks, terminal } })], [LOW]).schedule;
+    expect(rows[0]).toMatchObject({ verdict: "needs-information", connector: { origin: "equipment" }, torque: [] });
+    expect(openQuestions).toMatchObject([
+      { mark: "1", facts: [{ path: "joint/equipment/terminal/voltageV" }], clause: "110.4, NFPA 70-2023" },
+    ]);
+  });
+});
+
+describe("what is told beside a refusal", () => {
+  test.each([
+    ["unconditionally", {}, "CHEAP, set-screw lug, one barrel"],
+    [
+      "on one condition",
+      { screws: [{ id: "main", drive: { kind: "breakaway" } }] },
+      "CHEAP, set-screw lug, one barrel (1 condition)",
+    ],
+    [
+      "on two conditions",
+      {
+        screws: [{ id: "main", drive: { kind: "breakaway" } }],
+        mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } },
+        plating: "tin",
+      },
+      "CHEAP, set-screw lug, one barrel (2 conditions)",
+    ],
+  ] as const)("a part of the catalogue that serves %s", (_how, change, instead) => {
+    // hand: the head has to shear, and a lug on an aluminum pad has to be kept dry
+    const pad: Equipment = {
+      tag: "P-1",
+      terminalTemperature: { value: 75, unit: "Cel" },
+      stud: { holes: 1, bolt: "1/2" },
+      padMetal: { metal: "aluminum", plating: "tin" },
+    };
+    const posted = marked("1", { ...offered("LOW"), equipment: pad });
+    const { rejections } = schedule([posted], [item("CHEAP", change), LOW]).schedule;
+    expect(rejections).toMatchObject([{ mark: "1", instead }]);
+  });
+  test("why no part of the catalogue serves either", () => {
+    const { rejections } = schedule([marked("1", offered("LOW"))], [LOW]).schedule;
+    expect(rejections[0]?.instead).toMatch(/^No connector of the catalogue can help: /);
+    expect(rejections[0]?.clause).toBe("110.4, NFPA 70-2023");
+  });
+  test("the fix is that of the refused connector itself, not of the nearest part of the catalogue", () => {
+    const narrow = item("NARROW", {
+      openings: [sampleOpening({ ranges: [{ from: "14 AWG", to: "10 AWG", strandings: ["class-B"] }] })],
+    });
+    const { rows } = schedule([marked("1", offered("LOW"))], [LOW, narrow]).schedule;
+    expect(rows[0]).toMatchObject({
+      deciding: { rule: "voltage-rating" },
+      fix: expect.stringContaining("480 V") as string,
+    });
+  });
+});
+
 describe("the totals and the counts", () => {
   test("parts of accepted joints only, by part number, with their marks", () => {
     const { totals, counts } = schedule([
@@ -202,6 +451,38 @@ describe("the totals and the counts", () => {
         "needs-information": { marks: 0, joints: 0 },
       },
     });
+  });
+  test("what hangs on conditions is bought, what asks or is refused is not, and each is counted by its verdict", () => {
+    const shears = item("SHEARS", { screws: [{ id: "main", drive: { kind: "breakaway" } }] });
+    const { voltageV: _, ...unmarked } = item("ASKS");
+    const { totals, counts, openQuestions, rejections } = schedule(
+      [
+        marked("1", { connector: { partNumber: "SHEARS" }, quantity: 2 }),
+        marked("2", { connector: { partNumber: "ASKS" }, quantity: 7 }),
+        marked("3", { ...offered("LOW"), quantity: 11 }),
+        marked("4", { connector: { partNumber: "SHEARS" }, quantity: 4 }),
+        marked("5", { ...offered("GOOD"), quantity: 1 }),
+      ],
+      [shears, unmarked, LOW, GOOD],
+    ).schedule;
+    expect(totals).toEqual([
+      { partNumber: "GOOD", description: "set-screw lug, one barrel", quantity: 1, marks: ["5"] },
+      { partNumber: "SHEARS", description: "set-screw lug, one barrel", quantity: 6, marks: ["1", "4"] },
+    ]);
+    expect(counts.byVerdict).toEqual({
+      accept: { marks: 1, joints: 1 },
+      "accept-with-conditions": { marks: 2, joints: 6 },
+      reject: { marks: 1, joints: 11 },
+      "needs-information": { marks: 1, joints: 7 },
+    });
+    expect(openQuestions.map(({ mark }) => mark)).toEqual(["2"]);
+    expect(rejections.map(({ mark }) => mark)).toEqual(["3"]);
+  });
+  test("totals stand by part number, whatever the order of the joints", () => {
+    const parts = ["LF-9", "LF-10", "A"].map((partNumber) => item(partNumber));
+    const marks = ["LF-9", "A", "LF-10"].map((partNumber, at) => marked(String(at), { connector: { partNumber } }));
+    const { totals } = schedule(marks, parts).schedule;
+    expect(totals.map(({ partNumber }) => partNumber)).toEqual(["A", "LF-10", "LF-9"]);
   });
   test("a job without joints is an empty schedule", () => {
     expect(schedule([])).toMatchObject({ findings: [], schedule: { rows: [], totals: [], counts: { marks: 0 } } });

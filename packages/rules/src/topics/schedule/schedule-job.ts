@@ -6,8 +6,8 @@ import type { Edition } from "../../core/edition.js";
 import type { CheckFinding } from "../../core/finding.js";
 import type { Basis, Job, Joint } from "../../core/joint.js";
 import { RULES_VERSION } from "../../core/rules-version.js";
-import { checkJointUnder } from "../joint/check-joint.js";
-import type { JointFinding, Verdict } from "../joint/joint-finding.js";
+import { checkJointUnder, decidingFinding } from "../joint/check-joint.js";
+import type { JointFinding, OpeningUse, Verdict } from "../joint/joint-finding.js";
 import { withProjectRules } from "../project-rules/rules-in-scope.js";
 import { jointClass, withoutOffer } from "../selection/joint-class.js";
 import { selectConnectorsUnder } from "../selection/select-connectors.js";
@@ -20,14 +20,20 @@ export interface ScheduledJob {
   readonly findings: readonly (JointFinding | null)[];
 }
 
-/** What was found for one class of equal joints. */
-interface JointAnswer {
-  readonly finding: JointFinding | null;
-  readonly selection: Selection | null;
-  /** The connector of the finding is the answer, not merely the nearest miss. */
-  readonly connectorStands: boolean;
-  readonly chosen: boolean;
-}
+/** What was found for one class of equal joints: about the connector that is its answer, or why it has none. */
+type JointAnswer =
+  | {
+      readonly connectorStands: true;
+      readonly finding: JointFinding;
+      readonly selection: Selection | null;
+      readonly chosen: boolean;
+    }
+  | {
+      readonly connectorStands: false;
+      /** Of the nearest miss, which is refused or asks; null: no connector is made for this kind of joint. */
+      readonly finding: JointFinding | null;
+      readonly selection: Selection;
+    };
 
 /**
  * Makes the connector schedule of a job, pausing after every joint so that a caller can let other work in between.
@@ -85,7 +91,9 @@ function answerJoint(
   // The equipment's own terminal explains a refusal better than the nearest part of a catalogue does.
   if (selection.chosen === null && offered !== null)
     return { finding: offered, selection, connectorStands: true, chosen: false };
-  return { finding, selection, connectorStands: selection.chosen !== null, chosen: selection.chosen !== null };
+  return finding === null || selection.chosen === null
+    ? { finding, selection, connectorStands: false }
+    : { finding, selection, connectorStands: true, chosen: true };
 }
 
 /** The finding for the connector that the joint names, or for its equipment's own terminal. */
@@ -113,7 +121,8 @@ function offeredFinding(
   return checkJointUnder({ joint, basis, connector: terminal, origin: "equipment" }, edition);
 }
 
-function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands, chosen }: JointAnswer): ScheduleRow {
+function rowOf(joint: Joint, basis: Basis, answer: JointAnswer): ScheduleRow {
+  const { finding, selection } = answer;
   return {
     mark: joint.mark,
     area: joint.area ?? null,
@@ -124,25 +133,18 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
     quantity: joint.quantity,
     basis,
     conductors: joint.conductors.map(conductorText),
-    connector:
-      finding === null || !connectorStands
-        ? null
-        : {
-            partNumber: finding.connector.partNumber,
-            description: finding.connector.description,
-            origin: finding.connector.origin,
-            chosen,
-            quantity: finding.connector.origin === "equipment" ? 0 : joint.quantity,
-          },
-    openingsUsed:
-      finding === null || !connectorStands
-        ? []
-        : finding.openings.map(
-            (use) =>
-              `${use.opening}: ${use.conductors.map((one) => `${String(one.count)} x ${one.size} ${one.metal}`).join(" + ")}`,
-          ),
-    verdict: connectorStands || finding?.verdict === "needs-information" ? (finding?.verdict ?? "reject") : "reject",
-    deciding: decidingOf(finding, selection, connectorStands),
+    connector: answer.connectorStands
+      ? {
+          partNumber: answer.finding.connector.partNumber,
+          description: answer.finding.connector.description,
+          origin: answer.finding.connector.origin,
+          chosen: answer.chosen,
+          quantity: partsFor(joint, answer.finding.connector.origin),
+        }
+      : null,
+    openingsUsed: answer.connectorStands ? answer.finding.openings.map(useText) : [],
+    verdict: finding?.verdict ?? "reject",
+    deciding: decidingOf(answer),
     torque: (finding?.torque ?? []).map((answer) => ({
       at: answer.at,
       method: answer.method,
@@ -170,9 +172,14 @@ function rowOf(joint: Joint, basis: Basis, { finding, selection, connectorStands
     dutiesOnSite: (finding?.dutiesOnSite ?? []).map(({ sentence }) => sentence),
     missing: finding?.missing ?? [],
     caveats: finding?.caveats ?? [],
-    fix: fixOf(finding, selection, connectorStands),
+    fix: fixOf(answer),
     selection,
   };
+}
+
+/** One for each joint of the mark; none for the equipment's own terminal, which comes with it. */
+function partsFor({ quantity }: Joint, origin: "catalogue" | "request" | "equipment"): number {
+  return origin === "equipment" ? 0 : quantity;
 }
 
 /**
@@ -199,7 +206,7 @@ function rowLike(first: ScheduleRow, joint: Joint): ScheduleRow {
             description: connector.description,
             origin: connector.origin,
             chosen: connector.chosen,
-            quantity: connector.origin === "equipment" ? 0 : joint.quantity,
+            quantity: partsFor(joint, connector.origin),
           },
     openingsUsed: first.openingsUsed,
     verdict: first.verdict,
@@ -217,33 +224,30 @@ function rowLike(first: ScheduleRow, joint: Joint): ScheduleRow {
   };
 }
 
-function decidingOf(
-  finding: JointFinding | null,
-  selection: Selection | null,
-  connectorStands: boolean,
-): ScheduleRow["deciding"] {
-  if (finding === null) return { rule: "selection", sentence: selection?.because ?? "", clause: "" };
-  const { rule, sentence, cite } = finding.deciding;
-  if (connectorStands || selection === null || finding.verdict === "needs-information")
-    return { rule, sentence, clause: citationText(cite) };
-  // The finding is that of the nearest connector, and the selection says which of its failures decides.
-  const named = nearestFailure(finding, selection);
-  return {
-    rule: named?.rule ?? rule,
-    sentence: selection.because,
-    clause: citationText(named?.cite ?? cite),
-  };
+function decidingOf(answer: JointAnswer): ScheduleRow["deciding"] {
+  if (answer.connectorStands) return whatDecides(answer.finding);
+  const { finding, selection } = answer;
+  if (finding === null) return { rule: "selection", sentence: selection.because, clause: "" };
+  if (finding.verdict === "needs-information") return whatDecides(finding);
+  const { rule, cite } = nearestFailure(finding, selection);
+  return { rule, sentence: selection.because, clause: citationText(cite) };
 }
 
-function nearestFailure(finding: JointFinding, selection: Selection): CheckFinding | undefined {
-  const rule = selection.nearestMisses[0]?.rule;
-  return finding.findings.find((one) => one.rule === rule);
+function whatDecides({ deciding: { rule, sentence, cite } }: JointFinding): ScheduleRow["deciding"] {
+  return { rule, sentence, clause: citationText(cite) };
 }
 
-function fixOf(finding: JointFinding | null, selection: Selection | null, connectorStands: boolean): string {
-  if (finding === null) return "";
-  const named = connectorStands || selection === null ? undefined : nearestFailure(finding, selection);
-  return (named ?? finding.findings.find((one) => one.outcome === "fail"))?.fix ?? "";
+/** The finding is that of the nearest connector, and the selection says which of its failures decides. */
+function nearestFailure({ findings }: JointFinding, { nearestMisses: [nearest] }: Selection): CheckFinding {
+  return findings.find(({ rule }) => rule === nearest?.rule) ?? decidingFinding(findings);
+}
+
+function fixOf(answer: JointAnswer): string {
+  if (answer.finding === null) return "";
+  const failure = answer.connectorStands
+    ? answer.finding.findings.find(({ outcome }) => outcome === "fail")
+    : nearestFailure(answer.finding, answer.selection);
+  return failure?.fix ?? "";
 }
 
 function closeSchedule(job: Job, rows: readonly ScheduleRow[]): ConnectorSchedule {
@@ -322,6 +326,11 @@ function jointsIn(rows: readonly ScheduleRow[]): number {
 
 function isAccepted(verdict: Verdict): boolean {
   return verdict === "accept" || verdict === "accept-with-conditions";
+}
+
+/** "run: 1 x 500 kcmil copper". */
+function useText({ opening, conductors }: OpeningUse): string {
+  return `${opening}: ${conductors.map(({ count, size, metal }) => `${String(count)} x ${size} ${metal}`).join(" + ")}`;
 }
 
 /** "1 x 4/0 AWG copper, class-B, THHN/THWN-2". */
