@@ -373,4 +373,201 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
       cite: { edition: "2017" },
     });
   });
+
+  test("a joint of which no circuit is given is asked for its load, a neutral too", () => {
+    for (const role of ["phase", "neutral"] as const) {
+      const { circuit: _circuit, ...apart } = sampleJoint({ role });
+      expect(terminalTemperature.check(sampleSubject(apart), nfpa70Edition2023)).toMatchObject({
+        rule: "terminal-temperature",
+        missing: [{ path: "joint/circuit/loadA" }],
+        required: "ampacity for the load",
+      });
+    }
+  });
+  describe("a neutral and the device ahead (220.61)", () => {
+    const neutral = { role: "neutral" } as const;
+    const under = (circuit: Partial<Circuit>, conductor: Partial<ConductorGroup> = {}) =>
+      landed(conductor, circuit, cel(75), sampleConnector(), neutral);
+    // published: 3/0 AWG copper carries 200 A at 75 C
+    test("without a load it is held to the rating of the device, which is written down", () => {
+      const finding = under({ protection: device(200) });
+      expect(finding).toMatchObject({ outcome: "pass", required: "200 A at 75 C", offered: "200 A at 75 C" });
+      expect("steps" in finding && finding.steps[0]).toMatchObject({
+        value: 200,
+        unit: "A",
+        origin: "joint/circuit/protection/ratingA",
+      });
+    });
+    test("a load given in part or twice is asked to be put right, whatever the device", () => {
+      const protection = device(100);
+      expect(under({ protection, continuousLoadA: 100 })).toMatchObject({
+        missing: [{ path: "joint/circuit/nonContinuousLoadA" }],
+      });
+      expect(under({ protection, nonContinuousLoadA: 100 })).toMatchObject({
+        missing: [{ path: "joint/circuit/continuousLoadA" }],
+      });
+      expect(under({ protection, loadA: 100, nonContinuousLoadA: 100 })).toMatchObject({
+        missing: [{ path: "joint/circuit/loadA" }],
+      });
+    });
+    test("a phase conductor is not held to it: its load is asked for", () => {
+      expect(landed({}, { protection: device(100) }, cel(75))).toMatchObject({
+        missing: [{ path: "joint/circuit/loadA" }],
+      });
+    });
+    test("a size that the table does not have carries no device's rating", () => {
+      for (const size of ["35 mm2", "5 AWG"])
+        expect(under({ protection: device(15) }, { size })).toMatchObject({
+          missing: [{ path: "joint/circuit/loadA" }],
+        });
+    });
+    // published: 12 AWG copper carries 25 A at 75 C
+    test("each conductor of a splice must carry it", () => {
+      const pair = (ratingA: number) =>
+        spliced(
+          "splice",
+          [{}, { size: "12 AWG" }],
+          { protection: device(ratingA), endTerminalTemperature: cel(75) },
+          sampleConnector({ mounting: { kind: "free" } }),
+          neutral,
+        );
+      expect(pair(25)).toMatchObject({ outcome: "pass", offered: "25 A at 75 C" });
+      expect(pair(26)).toMatchObject({ outcome: "missing", missing: [{ path: "joint/circuit/loadA" }] });
+    });
+  });
+  describe("leads and fixture wire by themselves", () => {
+    const lead = { size: "14 AWG", insulation: "equipment-lead" } as const;
+    const fixture = { size: "16 AWG", insulation: "fixture-wire" } as const;
+    test("fixture wire beside leads is asked about, in either order; leads alone are not judged", () => {
+      for (const pair of [
+        [lead, fixture],
+        [fixture, lead],
+      ])
+        expect(spliced("splice", pair, { loadA: 1 })).toMatchObject({
+          missing: [{ path: "joint/conductors/0/insulation" }],
+          required: "ampacity for the load",
+        });
+      expect(spliced("splice", [lead, lead], { loadA: 1 })).toMatchObject({ outcome: "not-applicable" });
+    });
+  });
+  test("of a tap whose conductors all run through the one that leaves is asked for; in a splice duty says nothing", () => {
+    const runs = [{ duty: "run" }, { duty: "run", size: "1/0 AWG" }] as const;
+    expect(spliced("tap", runs, { loadA: 1 })).toMatchObject({
+      missing: [{ path: "joint/conductors/0/duty" }],
+      required: "the conductor that leaves the tap",
+    });
+    expect(spliced("splice", runs, { loadA: 1 }).outcome).toBe("pass");
+    expect(spliced("tap", [{ duty: "run" }, { size: "1/0 AWG" }], { loadA: 1 }).outcome).toBe("pass");
+  });
+  test("insulation that may not be used there is refused before a load is asked for, whichever conductor has it", () => {
+    const pair = [{ insulation: "THWN-2" }, { insulation: "THHN" }] as const;
+    expect(
+      spliced("splice", pair, {}, sampleConnector({ mounting: { kind: "free" } }), { place: { location: "wet" } }),
+    ).toMatchObject({ outcome: "fail", offered: "THHN" });
+  });
+
+  describe("what is asked, and with what at stake", () => {
+    // published: 3/0 AWG copper 165, 200 and 225 A at 60, 75 and 90 C
+    test("the amperes between which the answer lies", () => {
+      expect(landed({}, { loadA: 166 }, cel(90), unratedConnector())).toMatchObject({
+        required: "166 A for the load",
+        offered: "165 A to 225 A",
+        cite: { locator: "110.14(C)" },
+      });
+      expect(landed({ size: "35 mm2" }, { loadA: 66.25 }, cel(75))).toMatchObject({
+        required: "66.3 A for the load",
+        offered: "not known",
+      });
+    });
+    test("the ratings that are known are written down before the question", () => {
+      const finding = landed({}, { loadA: 166 }, cel(90), unratedConnector());
+      expect("steps" in finding && finding.steps.map((step) => step.kind === "given" && step.origin)).toContain(
+        "joint/equipment/terminalTemperature",
+      );
+    });
+    test("of two conductors that need a fact the first is asked about", () => {
+      expect(spliced("splice", [{ size: "35 mm2" }, { size: "5 AWG" }], { loadA: 1 })).toMatchObject({
+        missing: [{ path: "joint/conductors/0/size" }],
+      });
+      expect(spliced("splice", [{}, { size: "5 AWG" }], { loadA: 1 })).toMatchObject({
+        missing: [{ path: "joint/conductors/1/size" }],
+      });
+    });
+  });
+
+  describe("several conductors", () => {
+    const ends = { endTerminalTemperature: cel(75) } as const;
+    // published: at 75 C 2 AWG copper carries 115 A, 4 AWG copper 85 A
+    test("each is compared, and the smallest is named, the first of equal ones", () => {
+      for (const sizes of [
+        ["2 AWG", "4 AWG"],
+        ["4 AWG", "2 AWG"],
+      ]) {
+        const finding = spliced(
+          "splice",
+          sizes.map((size) => ({ size })),
+          { loadA: 80, ...ends },
+        );
+        expect(finding).toMatchObject({
+          outcome: "pass",
+          sentence: expect.stringMatching(/^4 AWG copper carries 85 A at 75 C/) as string,
+        });
+        if (!("steps" in finding)) throw new Error(finding.because);
+        const compared = finding.steps.filter(({ kind }) => kind === "compared");
+        expect(compared).toHaveLength(2);
+        expect(finding.steps.at(-1)).toMatchObject({ value: "pass", uses: compared.map(({ id }) => id) });
+      }
+      const equal = spliced("splice", [{ size: "4 AWG", stranding: "solid" }, { size: "4 AWG" }], {
+        loadA: 80,
+        ...ends,
+      });
+      expect(equal).toMatchObject({ outcome: "pass", offered: "85 A at 75 C" });
+    });
+    test("a refusal speaks of the conductor that fails alone", () => {
+      const finding = spliced("splice", [{ size: "2 AWG" }, { size: "4 AWG" }], { loadA: 86, ...ends });
+      expect(finding).toMatchObject({
+        outcome: "fail",
+        sentence: expect.stringMatching(/^4 AWG copper carries 85 A .* less than the load of 86 A\.$/) as string,
+      });
+      if (!("steps" in finding)) throw new Error(finding.because);
+      expect(finding.steps.filter(({ kind }) => kind === "compared")).toHaveLength(1);
+      expect(finding.steps.at(-1)).toMatchObject({ kind: "compared", relation: ">=", value: false });
+    });
+  });
+
+  describe("what would put it right", () => {
+    // published: copper 4/0 AWG 195 and 230 A at 60 and 75 C; 2/0 AWG 175 A at 75 C; 1250 kcmil 590 A at 75 C; 2000 kcmil 560 and 665 A
+    test.each([
+      ["a larger size", {}, { loadA: 201 }, cel(75), "4/0 AWG copper (230 A at 75 C)"],
+      ["a larger size in each set", {}, { loadA: 401, sets: 2 }, cel(75), "2 x 4/0 AWG copper (460 A at 75 C)"],
+      [
+        "no better terminal, where the insulation stands no more",
+        { insulation: "TW" },
+        { loadA: 166 },
+        cel(60),
+        "4/0 AWG copper (195 A at 60 C)",
+      ],
+      [
+        "a better terminal too",
+        {},
+        { loadA: 166 },
+        cel(60),
+        "4/0 AWG copper (195 A at 60 C); or terminals and connector rated 75 C with 2/0 AWG copper (175 A at 75 C)",
+      ],
+      [
+        "a better terminal, where no size serves at 60 C",
+        {},
+        { loadA: 561 },
+        cel(60),
+        "more conductors in parallel; or terminals and connector rated 75 C with 1250 kcmil copper (590 A at 75 C)",
+      ],
+      ["more conductors, where no size serves at all", {}, { loadA: 666 }, cel(60), "more conductors in parallel"],
+      ["a rated part", {}, { loadA: 1 }, cel(59), "parts rated 60 C or more"],
+    ] as const)("%s", (_words, conductor, circuit, terminal, fix) => {
+      expect(landed(conductor, circuit, terminal)).toMatchObject({ outcome: "fail", fix });
+    });
+    test("nothing, where it passes", () => {
+      expect(landed({}, { loadA: 200 }, cel(75))).toMatchObject({ outcome: "pass", fix: "" });
+    });
+  });
 });
