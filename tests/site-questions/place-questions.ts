@@ -5,6 +5,7 @@ import {
   BASIS_2023,
   conductor,
   equipmentLug,
+  finding,
   opening,
   pressedLug,
   splice,
@@ -166,6 +167,19 @@ export const PLACE_QUESTIONS: readonly SiteQuestion[] = [
     source: "NFPA 70-2023 110.14(B), 300.5(E)",
     asked: () => [verdict(IN_TRENCH, WET_TWIST_ON), verdict(IN_TRENCH, BURIAL_TWIST_ON)],
     expected: ["reject: place-listing", "accept"],
+  },
+  {
+    question: "May the joint be hidden in the wall?",
+    answer: "No: a splice lies in a box that stays accessible. One listed for it may be buried straight in the earth.",
+    kind: "published",
+    source: "NFPA 70-2023 300.15, 314.29, 300.5(E)",
+    asked: () => [
+      verdict(spliced(TWO_12, { place: { location: "dry", accessible: false } }), TWIST_ON),
+      verdict(spliced(TWO_12, { place: { location: "dry", accessible: true } }), TWIST_ON),
+      verdict({ ...IN_TRENCH, place: { location: "direct-burial", accessible: false } }, BURIAL_TWIST_ON),
+      finding(spliced(TWO_12), TWIST_ON).dutiesOnSite.some(({ duty }) => duty === "keep-accessible"),
+    ],
+    expected: ["reject: accessible-joint", "accept", "accept", true],
   },
   {
     question: "Copper and aluminum in one hole, dry box?",

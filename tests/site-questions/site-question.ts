@@ -12,10 +12,3 @@ export interface SiteQuestion {
   readonly asked: () => unknown;
   readonly expected: unknown;
 }
-
-/** A question of the site that no part of the project answers yet, and what is missing for it. */
-export interface OpenQuestion {
-  readonly question: string;
-  readonly answer: string;
-  readonly missing: string;
-}
