@@ -63,7 +63,66 @@ describe("protection of the conductor by its device (NFPA 70-2023 240.4)", () =>
   ] as const)("the next standard rating, 200 A over 180 A, with a load of %d A: %s", (loadA, outcome) => {
     const finding = check([{ ...ALUMINUM, size: "4/0 AWG" }], 200, { loadA });
     expect(finding).toMatchObject({ outcome, cite: { locator: "240.4(B)" } });
-    if (outcome === "pass") expect(finding).toMatchObject({ conditions: [{ duty: "no-plug-in-branch-circuit" }] });
+    if (outcome === "pass")
+      expect(finding).toMatchObject({
+        conditions: [{ duty: "no-plug-in-branch-circuit" }],
+        sentence: expect.stringMatching(
+          /^4\/0 AWG aluminum carries 180 A at 75 C .*; the 200 A device is the next standard rating above that, and the load stays within the ampacity\.$/,
+        ) as string,
+      });
+    else {
+      expect(finding).toMatchObject({
+        sentence: expect.stringMatching(
+          /^4\/0 AWG aluminum carries 180 A at 75 C .*, which a 200 A device does not protect: the next standard rating is allowed only while the load stays within the ampacity\.$/,
+        ) as string,
+      });
+      expect("steps" in finding && finding.steps).toContainEqual(
+        expect.objectContaining({ label: "the load stays within the ampacity", value: false }),
+      );
+    }
+  });
+  // published: Table 310.16, 3/0 AWG copper 200 A at 75 C; an ampacity that is the device's rating makes use of no other
+  test("an ampacity equal to the device needs no load, also where the next rating is not allowed", () => {
+    expect(check([{}], 200)).toMatchObject({ outcome: "pass", cite: { locator: "240.4" }, conditions: [] });
+    expect(
+      check(
+        [{ size: "250 kcmil", duty: "run" }, { duty: "tap" }],
+        200,
+        { endTerminalTemperature: { value: 75, unit: "Cel" } },
+        { function: "tap" },
+      ).outcome,
+    ).toBe("pass");
+    // hand: 3 x 335 = 1005 A
+    expect(check([{ size: "400 kcmil" }], 1005, { sets: 3 }).outcome).toBe("pass");
+  });
+  // hand: 2 x 310 = 620 A, the next standard rating is 700 A
+  test("a device of 800 A is refused by the rule for the next rating, one above it by the rule above 800 A", () => {
+    expect(check([{ size: "350 kcmil" }], 800, { sets: 2, loadA: 600 })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.4" },
+    });
+    expect(check([{ size: "350 kcmil" }], 801, { sets: 2, loadA: 600 })).toMatchObject({
+      outcome: "fail",
+      cite: { locator: "240.4(C)" },
+    });
+  });
+  // published: 240.4(B), 310.16 at 75 C: 4/0 AWG aluminum 180 A, 3/0 AWG aluminum 155 A; 175 is next to 155, not 200
+  test.each([
+    ["4/0 AWG", "3/0 AWG"],
+    ["3/0 AWG", "4/0 AWG"],
+  ] as const)("of %s and %s in a splice the smaller is the one that counts", (first, second) => {
+    const splice = (ratingA: number) =>
+      check(
+        [
+          { ...ALUMINUM, size: first },
+          { ...ALUMINUM, size: second },
+        ],
+        ratingA,
+        { loadA: 150, endTerminalTemperature: { value: 75, unit: "Cel" } },
+        { function: "splice" },
+      );
+    expect(splice(175)).toMatchObject({ outcome: "pass", offered: "155 A", cite: { locator: "240.4(B)" } });
+    expect(splice(200)).toMatchObject({ outcome: "fail", offered: "155 A" });
   });
   test("the rating after the next is refused, and so is one between the standard ratings", () => {
     expect(check([{ ...ALUMINUM, size: "4/0 AWG" }], 225, { loadA: 150 })).toMatchObject({
@@ -151,7 +210,11 @@ describe("protection of the conductor by its device (NFPA 70-2023 240.4)", () =>
       outcome: "missing",
       missing: [{ path: "joint/equipment/terminalTemperature" }],
     });
-    expect(check([{}], 250, { loadA: 150 }, unknown).outcome).toBe("fail");
+    expect(check([{}], 250, { loadA: 150 }, unknown)).toMatchObject({
+      outcome: "fail",
+      offered: "225 A",
+      sentence: expect.stringMatching(/^3\/0 AWG copper carries 225 A at 90 C/) as string,
+    });
   });
 
   // published: at 60 C 10 AWG copper carries 30 A, 6 AWG 55 A, 2 AWG 95 A; at 75 C 4/0 AWG copper 230 A
@@ -244,6 +307,25 @@ describe("protection of the conductor by its device (NFPA 70-2023 240.4)", () =>
     });
     expect(check([{ size: "18 AWG" }], 7)).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
     expect(check([{ size: "35 mm2" }, { size: "12 AWG" }], 30, {}, { function: "splice" }).outcome).toBe("fail");
+  });
+  // published: Table 310.16 prints 18 and 16 AWG copper at 90 C; 240.4(D)(1), (2) allow them for listed uses only
+  test.each(["18 AWG", "16 AWG"])("%s is asked about also where the table has an ampacity for it", (size) => {
+    const warm = { equipment: { tag: "P-1", terminalTemperature: { value: 90, unit: "Cel" } } } as const;
+    expect(check([{ size }], 7, { loadA: 5 }, warm)).toMatchObject({
+      outcome: "missing",
+      missing: [
+        {
+          path: "joint/conductors/0/size",
+          because: `${size} copper is allowed only for uses that the code lists one by one; which one this is, is not known.`,
+        },
+      ],
+    });
+  });
+  test("below every column of the table no device protects", () => {
+    expect(check([{ insulation: "other", insulationRating: { value: 50, unit: "Cel" } }], 15, {})).toMatchObject({
+      outcome: "fail",
+      fix: "parts rated 60 C or more",
+    });
   });
   test("insulation that may not be used in the place is refused", () => {
     expect(check([{ insulation: "THHN" }], 100, {}, { place: { location: "wet" } })).toMatchObject({

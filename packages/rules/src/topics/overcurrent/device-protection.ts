@@ -107,9 +107,9 @@ function judge(subject: JointSubject, worksheet: Worksheet, deviceA: number, edi
   const device = worksheet.given("rating of the device", deviceA, "joint/circuit/protection/ratingA", "A");
   const limits: ConductorLimit[] = [];
   let asked: { readonly limit: ConductorLimit; readonly fact: AskedFact } | undefined;
-  for (let group = 0; group < joint.conductors.length; group += 1) {
-    const limit = conductorLimit(subject, group, edition);
-    if (limit === undefined || !isBuildingWire(limit.conductor)) continue;
+  for (const [group, conductor] of joint.conductors.entries()) {
+    const limit = isBuildingWire(conductor) ? conductorLimit(subject, group, edition) : undefined;
+    if (limit === undefined) continue;
     limits.push(limit);
     if (limit.unfit !== undefined) return refuseInsulation(ID, worksheet, subject, limit, edition);
     if (exceedsSmallConductor(limit, deviceA, edition)) return refuseSmallConductor(worksheet, limit, device, edition);
@@ -185,29 +185,23 @@ function accept(
   const { clauses } = edition;
   const deviceA = numberOf(device);
   const reasons: Step[] = [];
-  let tightest: ConductorLimit | undefined;
-  let holds = true;
   for (const limit of limits) {
     const ampacity = writtenAmpacity(worksheet, subject, limit, "low", edition);
-    const protectedBy =
-      limit.lowA >= deviceA
-        ? worksheet.compare("the ampacity reaches the device", ampacity, ">=", device, clauses.ampacityProtection)
-        : writeNextRating(worksheet, subject.joint, ampacity, device, edition);
-    holds &&= protectedBy;
+    if (limit.lowA >= deviceA)
+      worksheet.compare("the ampacity reaches the device", ampacity, ">=", device, clauses.ampacityProtection);
+    else writeNextRating(worksheet, subject.joint, ampacity, device, edition);
     reasons.push(worksheet.last);
     if (CAPPED_SIZES.includes(limit.conductor.size)) {
-      const capped = writeSmallConductor(worksheet, limit, device, edition);
-      holds &&= capped;
+      writeSmallConductor(worksheet, limit, device, edition);
       reasons.push(worksheet.last);
     }
-    if (tightest === undefined || limit.lowA < tightest.lowA) tightest = limit;
   }
-  if (tightest === undefined) throw new Error("no conductor was judged");
+  const tightest = limits.reduce((least, one) => (one.lowA < least.lowA ? one : least));
   const byNextRating = tightest.lowA < deviceA;
   if (reasons.length > 1)
     worksheet.conclude(
       "the device protects every conductor",
-      holds ? "pass" : "fail",
+      allHold(reasons),
       reasons,
       "each of them is protected",
       clauses.ampacityProtection,
@@ -225,64 +219,46 @@ function accept(
 }
 
 /** 240.4(B): the next standard rating, up to 800 A, with the load within the ampacity. The last step is the outcome. */
-function writeNextRating(worksheet: Worksheet, joint: Joint, ampacity: Step, device: Step, edition: Edition): boolean {
+function writeNextRating(worksheet: Worksheet, joint: Joint, ampacity: Step, device: Step, edition: Edition): void {
   const { clauses } = edition;
   const reasons: Step[] = [];
   const top = worksheet.state("largest device of this allowance", NEXT_RATING_UP_TO_A, clauses.nextStandardRating, "A");
-  const small = worksheet.compare("the device is within the allowance", device, "<=", top, clauses.nextStandardRating);
+  worksheet.compare("the device is within the allowance", device, "<=", top, clauses.nextStandardRating);
   reasons.push(worksheet.last);
   const next = writeStandardRating(worksheet, ampacity, edition);
-  const isNext = worksheet.compare(
-    "the device is the next standard rating",
-    device,
-    "=",
-    next,
-    clauses.nextStandardRating,
-  );
+  worksheet.compare("the device is the next standard rating", device, "=", next, clauses.nextStandardRating);
   reasons.push(worksheet.last);
   const load = writeLoad(worksheet, joint.circuit, edition);
   // The caller has asked for the load already where it is not given.
   if (isAsked(load)) throw new Error("the next standard rating was allowed without a load");
-  const within = worksheet.compare(
-    "the load stays within the ampacity",
-    load,
-    "<=",
-    ampacity,
-    clauses.nextStandardRating,
-  );
+  worksheet.compare("the load stays within the ampacity", load, "<=", ampacity, clauses.nextStandardRating);
   reasons.push(worksheet.last);
-  const holds = small && isNext && within;
   worksheet.conclude(
     "the next standard rating above the ampacity is allowed",
-    holds ? "pass" : "fail",
+    allHold(reasons),
     reasons,
     "the device is within 800 A, next above the ampacity, and the load stays within the ampacity",
     clauses.nextStandardRating,
   );
-  return holds;
+}
+
+/** The outcome is read off the steps themselves: comparisons that hold, conclusions that pass. */
+function allHold(steps: readonly Step[]): "pass" | "fail" {
+  return steps.every(({ value }) => value === true || value === "pass") ? "pass" : "fail";
 }
 
 function writeStandardRating(worksheet: Worksheet, ampacity: Step, edition: Edition): Step {
   const amperes = numberOf(ampacity);
-  const next = standardRatingFrom(edition, amperes);
   const cite = edition.clauses.standardRatings;
-  if (next === undefined)
-    return worksheet.conclude(
-      "standard rating at or above the ampacity",
-      0,
-      [ampacity],
-      "the list ends below the ampacity",
-      cite,
-      "A",
-    );
+  const next = standardRatingFrom(edition, amperes);
   const listed = cellAt(edition.tables.standardRatings, String(next), "use");
-  const uses = isRefused(listed)
-    ? [ampacity]
-    : [ampacity, worksheet.read(`use of the standard rating ${String(next)} A`, listed, [])];
+  // The allowance ends with 800 A, far below the end of the list.
+  if (next === undefined || isRefused(listed)) throw new Error(`no standard rating reaches ${String(amperes)} A`);
+  const use = worksheet.read(`use of the standard rating ${String(next)} A`, listed, []);
   return worksheet.conclude(
     "standard rating at or above the ampacity",
     next,
-    uses,
+    [ampacity, use],
     next === amperes
       ? "the ampacity is itself a standard rating"
       : "the first of the standard ratings above the ampacity",

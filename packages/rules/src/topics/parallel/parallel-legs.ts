@@ -2,6 +2,7 @@ import type { ConductorGroup } from "../../core/conductor.js";
 import { amperesText } from "../../core/conductor-ampacity.js";
 import { conductorPath } from "../../core/conductor-path.js";
 import { compareSizes, parseSize, sizeOf } from "../../core/conductor-size.js";
+import { metalWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty, Step } from "../../core/finding.js";
 import type { Joint, SmallLegs } from "../../core/joint.js";
@@ -105,7 +106,7 @@ function judge(subject: JointSubject, worksheet: Worksheet, sets: Step, edition:
       });
     compared.push(worksheet.last);
   }
-  const unlike = unlikeLeg(joint);
+  const unlike = unlikeLegs(joint);
   if (unlike !== undefined) return refuseSeenUnlike(joint, worksheet, unlike, edition);
   const alike = joint.circuit?.parallelLegsAlike;
   if (alike === false) return refuseUnlike(worksheet, edition);
@@ -259,11 +260,11 @@ function smallLegsDuty(use: SmallLegs, edition: Edition): Duty {
       };
 }
 
-/** In a terminal, the first leg that is seen to differ from the one before it. */
-function unlikeLeg(joint: Joint): number | undefined {
+/** In a terminal, the first leg and the first that is seen to differ from it. */
+function unlikeLegs(joint: Joint): readonly [ConductorGroup, ConductorGroup] | undefined {
   if (joint.function !== "termination" || (joint.role !== "phase" && joint.role !== "neutral")) return undefined;
   let first: ConductorGroup | undefined;
-  for (const [group, conductor] of joint.conductors.entries()) {
+  for (const conductor of joint.conductors) {
     if (!isLeg(joint, conductor)) continue;
     if (first === undefined) first = conductor;
     else if (
@@ -271,12 +272,17 @@ function unlikeLeg(joint: Joint): number | undefined {
       conductor.metal !== first.metal ||
       conductor.insulation !== first.insulation
     )
-      return group;
+      return [first, conductor];
   }
   return undefined;
 }
 
-function refuseSeenUnlike(joint: Joint, worksheet: Worksheet, group: number, edition: Edition): CheckFinding {
+function refuseSeenUnlike(
+  joint: Joint,
+  worksheet: Worksheet,
+  [first, other]: readonly [ConductorGroup, ConductorGroup],
+  edition: Edition,
+): CheckFinding {
   const cite = edition.clauses.parallel;
   const steps: Step[] = [];
   for (const [index, { size, metal, insulation }] of joint.conductors.entries())
@@ -286,18 +292,17 @@ function refuseSeenUnlike(joint: Joint, worksheet: Worksheet, group: number, edi
       worksheet.given("insulation of a leg", insulation, conductorPath(index, "insulation")),
     );
   worksheet.conclude("the legs may run in parallel", "fail", steps, "they differ from each other", cite);
-  const other = joint.conductors[group];
   return settled(ID, worksheet, {
-    sentence: `The legs in this terminal differ from each other: ${legText(joint.conductors[0])} and ${legText(other)}.`,
+    sentence: `The legs in this terminal differ from each other: ${legText(first)} and ${legText(other)}.`,
     cite,
     required: "legs of the same size, metal and insulation",
-    offered: `${legText(joint.conductors[0])} and ${legText(other)}`,
+    offered: `${legText(first)} and ${legText(other)}`,
     fix: "make every leg alike, and terminate each in the same manner",
   });
 }
 
-function legText(conductor: ConductorGroup | undefined): string {
-  return conductor === undefined ? "no conductor" : `${conductor.size} ${conductor.metal}, ${conductor.insulation}`;
+function legText({ size, metal, insulation }: ConductorGroup): string {
+  return `${size} ${metalWords(metal)}, ${insulation}`;
 }
 
 function refuseUnlike(worksheet: Worksheet, edition: Edition): CheckFinding {
