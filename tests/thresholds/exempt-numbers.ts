@@ -25,7 +25,7 @@ export const EXEMPT_NUMBERS: readonly Exempt[] = [
   },
   { like: /: sets % \w+ === 0$/, because: "whether sets divide evenly" },
   {
-    like: / (fill|smallestTradeSize|adviceOnJamming|sizeForLimit|dropOf|finish|shown|amperesText|explain|dayStep|listWords|patternWords|areaText|percentText|decimalText|oneDecimal): \d+$/,
+    like: / (fill|smallestTradeSize|adviceOnJamming|sizeForLimit|dropOf|finish|shown|amperesText|explain|dayStep|listWords|anyOf|patternWords|areaText|percentText|decimalText|oneDecimal): \d+$/,
     because: "places and letters shown",
   },
   { like: / text === "0"$|: text === "0"$/, because: "a trade size of nothing cannot be read" },

@@ -237,18 +237,25 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
     answers: ["pass", "pass", "fail"],
     ask: (ratingA, edition) => onWiringDevice(ratingA, "CO/ALR", "aluminum", edition),
   }),
-  overNumbers({
-    name: "largest circuit of an unmarked wiring device on copper-clad aluminum",
-    where: ["topics/metals/metal-marking.ts DEVICE_LIMIT_A"],
-    editions: ["2023"],
-    kind: "published",
-    source: "NFPA 70-2023 404.14(D), 406.3(D): devices of 20 A or less; nothing is said of larger ones",
-    unit: "A",
-    step: 1,
-    values: [19, 20, 21],
-    answers: ["pass", "pass", "missing"],
-    ask: (ratingA, edition) => onWiringDevice(ratingA, "unmarked", "copper-clad-aluminum", edition),
-  }),
+  ...(
+    [
+      [["2023"], "pass", "404.14(D), 406.3(D): devices of 20 A or less take it"],
+      [["2017", "2020"], "missing", "404.14(C), 406.3(C): nothing is said of devices of 20 A or less"],
+    ] as const
+  ).map(([editions, small, says]) =>
+    overNumbers({
+      name: `largest circuit of an unmarked wiring device on copper-clad aluminum, ${editions[0]}`,
+      where: ["topics/metals/metal-marking.ts DEVICE_LIMIT_A"],
+      editions,
+      kind: "published",
+      source: `NFPA 70 ${says}; a larger one without a mark is for copper only`,
+      unit: "A",
+      step: 1,
+      values: [19, 20, 21],
+      answers: [small, small, "fail"],
+      ask: (ratingA, edition) => onWiringDevice(ratingA, "unmarked", "copper-clad-aluminum", edition),
+    }),
+  ),
   overWords({
     name: "size from which the bending space is to be measured",
     where: ["topics/preparation/duties-on-site.ts SMALLEST_WITH_BENDING_DUTY"],
