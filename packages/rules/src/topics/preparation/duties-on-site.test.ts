@@ -83,7 +83,48 @@ describe("duties on site", () => {
     expect(keys({ conductors: [sampleConductor({ insulation: "bare" })] })).not.toContain("strip-without-nicking");
     expect(keys({}, { construction: "insulation-piercing" })).not.toContain("strip-without-nicking");
   });
+  test("one insulated conductor beside bare ones is stripped", () => {
+    const bare = sampleConductor({ insulation: "bare" });
+    expect(keys({ conductors: [bare, sampleConductor()] })).toContain("strip-without-nicking");
+    expect(keys({ conductors: [bare, bare] })).not.toContain("strip-without-nicking");
+  });
+  test.each([
+    ["set-screw", "Put every strand in"],
+    ["compression", "Put every strand in"],
+    ["twist-on", "Put every strand in"],
+    ["spring", "Put every strand in"],
+    ["weld", "Set the conductors in the mold"],
+    ["split-bolt", "Lay the conductors side by side"],
+    ["bolted-clamp", "through the full length of the clamp"],
+    ["binding-screw", "around the screw the way it turns"],
+    ["insulation-piercing", "insulation on"],
+  ] as const)("how a conductor goes into a %s", (construction, words) => {
+    expect(sentence("insert-fully", {}, { construction })).toContain(words);
+  });
+  test("nothing to turn is nothing to tighten; one screw among such is", () => {
+    const none = { id: "main", drive: { kind: "none" } } as const;
+    expect(keys({}, { screws: [none] })).not.toContain("tighten-once");
+    expect(keys({}, { screws: [none, { id: "second", drive: { kind: "external-hex" } }] })).toContain("tighten-once");
+  });
+  test("a bond that goes by its design is checked against it", () => {
+    const bond = (bonding: "by-design" | "main") => keys({ role: "bonding", grounding: { bonding } });
+    const extra = (found: readonly string[]) => found.filter((duty) => !keys({ role: "bonding" }).includes(duty));
+    expect(extra(bond("by-design"))).toHaveLength(1);
+    expect(extra(bond("main"))).toEqual([]);
+    expect(
+      duties({ role: "bonding", grounding: { bonding: "by-design" } }).filter(({ sentence: told }) =>
+        told.startsWith("Check the size of the bonding conductor against its design"),
+      ),
+    ).toMatchObject([{ cite: { locator: "250.102(C)" } }]);
+    expect(keys({ role: "phase", grounding: { bonding: "by-design" } })).toEqual(keys());
+  });
   test("the strip length is never guessed", () => {
+    const told = sampleOpening({ id: "a", stripLength: { value: 1, unit: "in" } });
+    for (const openings of [
+      [told, sampleOpening({ id: "b" })],
+      [sampleOpening({ id: "b" }), told],
+    ])
+      expect(sentence("strip-without-nicking", {}, { openings })).toContain("in the connector's instructions");
     expect(sentence("strip-without-nicking")).toContain("in the connector's instructions");
     const known = { openings: [sampleOpening({ stripLength: { value: 1, unit: "in" } })] } as const;
     expect(sentence("strip-without-nicking", {}, known)).toContain("Strip to the length given");
@@ -104,6 +145,23 @@ describe("duties on site", () => {
     expect(keys({ equipment: { tag: "P-1", bending } })).not.toContain("measure-bending-space");
     expect(keys({ function: "splice" })).not.toContain("measure-bending-space");
     expect(keys({ role: "electrode-conductor" })).not.toContain("measure-bending-space");
+    expect(keys({ role: "bonding" })).not.toContain("measure-bending-space");
+    expect(keys({ role: "equipment-ground" })).toContain("measure-bending-space");
+    const { equipment, ...joint } = sampleJoint();
+    expect(equipment).toBeDefined();
+    const without = dutiesOnSite(sampleSubject(joint), nfpa70Edition2023).map(({ duty }) => duty);
+    expect(without).toContain("measure-bending-space");
+    expect(without).not.toContain("check-fill");
+  });
+  test("one conductor of 4 AWG or larger is enough for the bending duty", () => {
+    const of = (...sizes: string[]) => keys({ conductors: sizes.map((size) => sampleConductor({ size })) });
+    expect(of("10 AWG", "4 AWG")).toContain("measure-bending-space");
+    expect(of("10 AWG", "6 AWG")).not.toContain("measure-bending-space");
+  });
+  test("a splice without a word on its equipment has no fill to check", () => {
+    const { equipment, ...joint } = sampleJoint({ function: "splice" });
+    expect(equipment).toBeDefined();
+    expect(dutiesOnSite(sampleSubject(joint), nfpa70Edition2023).map(({ duty }) => duty)).not.toContain("check-fill");
   });
 
   const splicedIn = (kind: EquipmentKind, change: Partial<Joint> = {}) =>

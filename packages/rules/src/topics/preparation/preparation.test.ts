@@ -42,6 +42,46 @@ describe("aluminum preparation (NFPA 70-2023 110.3(B), 110.14)", () => {
   test("a piercing connector leaves the insulation on, so nothing is brushed", () => {
     expect(duties(["aluminum"], "pre-filled", { construction: "insulation-piercing" })).toEqual([]);
   });
+  test.each([
+    [["aluminum"], "pre-filled", {}, "Aluminum is landed: brush it bright; compound filled in by the maker."],
+    [["aluminum"], "not-needed", {}, "Aluminum is landed: brush it bright; no compound needed."],
+    [
+      ["aluminum"],
+      undefined,
+      { construction: "insulation-piercing" },
+      "Aluminum is landed: no brushing; compound as the connector's instructions say.",
+    ],
+    [
+      ["copper", "copper-clad-aluminum"],
+      undefined,
+      {},
+      "Copper-clad aluminum is landed: no brushing; compound as the connector's instructions say.",
+    ],
+  ] as const)("%j, compound %s, %j: %s", (metals, compound, change, told) => {
+    const finding = aluminumPreparation.check(subject(metals, compound, change), nfpa70Edition2023);
+    expect(finding).toMatchObject({ outcome: "pass", sentence: told });
+  });
+  test("what it rests on: the metals that are not copper, how the connector holds, what its instructions say", () => {
+    const steps = (...facts: Parameters<typeof subject>) => {
+      const finding = aluminumPreparation.check(subject(...facts), nfpa70Edition2023);
+      return "steps" in finding ? finding.steps : [];
+    };
+    const given = steps(["copper", "aluminum"]).filter(({ kind }) => kind === "given");
+    expect(given).toMatchObject([
+      { value: "aluminum", origin: "joint/conductors/1/metal" },
+      { value: "set-screw", origin: "connector/construction" },
+      { value: "not known", origin: "connector/compound" },
+    ]);
+    expect(steps(["aluminum"], "required")).toContainEqual(
+      expect.objectContaining({ value: "required", origin: "connector/compound" }),
+    );
+    const concluded = steps(["copper", "aluminum"]).filter(({ kind }) => kind === "concluded");
+    expect(concluded).toMatchObject([
+      { value: "needed", uses: [1, 2, 3] },
+      { value: "per-instructions", uses: [1, 2, 3] },
+      { value: "pass", uses: [4, 5] },
+    ]);
+  });
   test("the sentence tells the work", () => {
     expect(aluminumPreparation.check(subject(["aluminum"], "required"), nfpa70Edition2023)).toMatchObject({
       outcome: "pass",
@@ -114,6 +154,41 @@ describe("a local amendment, as the job states it", () => {
         { duty: "apply-compound", cite: { standard: "City of Larkfen" } },
       ],
     });
+  });
+  test("what it asks for is a step, word for word", () => {
+    const words = (aluminum: AluminumAmendment) => {
+      const { finding } = under(aluminum);
+      return "steps" in finding
+        ? finding.steps.find((step) => step.kind === "given" && step.origin === "joint/basis/jurisdiction/aluminum")
+            ?.value
+        : undefined;
+    };
+    expect(words({ conductors: "all", brush: "required", compound: "required" })).toEqual([
+      "conductors: all",
+      "brush: required",
+      "compound: required",
+    ]);
+    expect(words(UNLESS)).toEqual(["conductors: stranded", "compound: required-unless-marked"]);
+    expect(words({ conductors: "all", brush: "required" })).toEqual(["conductors: all", "brush: required"]);
+  });
+  test("one conductor that it is for is enough, and a single strand of IEC class 1 is solid", () => {
+    expect(under(UNLESS, undefined, { stranding: "iec-class-1" }).answer.compound.level).toBe("connector-marking");
+    expect(under(UNLESS, undefined, { stranding: "iec-class-2" }).answer.compound.level).toBe("local-amendment");
+    const joint = sampleJoint({
+      conductors: [sampleConductor(), sampleConductor({ metal: "aluminum" })],
+      basis: { ruleSet: "nfpa70", edition: "2023", jurisdiction: amendment(ALL) },
+    });
+    expect(preparation(sampleSubject(joint), nfpa70Edition2023).compound.level).toBe("local-amendment");
+  });
+  test("an amendment on the brush alone leaves the compound to the instructions, and the other way about", () => {
+    expect(under({ conductors: "all", brush: "required" }, "not-needed").answer.compound.need).toBe("not-needed");
+    expect(under({ conductors: "all", brush: "required" }).finding).toMatchObject({
+      conditions: [
+        { duty: "brush-aluminum", cite: { standard: "City of Larkfen" } },
+        { duty: "compound-per-instructions", cite: { locator: "110.3(B)" } },
+      ],
+    });
+    expect(under(ALL).answer.brush).toMatchObject({ needed: true, level: "trade-practice" });
   });
   test("for stranded conductors only it leaves solid ones alone; unknown stranding counts as stranded", () => {
     expect(under(UNLESS, undefined, { stranding: "solid" }).answer.compound.level).toBe("connector-marking");
