@@ -468,6 +468,8 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
       ["10 AWG", "copper", 30],
       ["12 AWG", "aluminum", 15],
       ["10 AWG", "aluminum", 25],
+      ["12 AWG", "copper-clad-aluminum", 15],
+      ["10 AWG", "copper-clad-aluminum", 25],
     ] as const
   ).map(([size, metal, limit]) =>
     overNumbers({
