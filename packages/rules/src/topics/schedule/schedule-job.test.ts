@@ -398,7 +398,7 @@ describe("what is told beside a refusal", () => {
       "CHEAP, set-screw lug, one barrel (2 conditions)",
     ],
   ] as const)("a part of the catalogue that serves %s", (_how, change, instead) => {
-    // hand: the head has to shear, and a lug on an aluminum pad has to be kept dry
+    // hand: the head has to shear, and a lug on an aluminum pad gets the washers and the compound of its instructions
     const pad: Equipment = {
       tag: "P-1",
       terminalTemperature: { value: 75, unit: "Cel" },

@@ -34,6 +34,36 @@ describe("classes of equal joints", () => {
     expect(new Set(classes.map(({ kind }) => kind)).size).toBe(3);
     expect(classes.map(({ basis }) => basis)).toEqual([BASIS, BASIS, OTHER]);
   });
+  test("of the equipment only the tag makes no difference", () => {
+    const at = (change: object) => sampleJoint({ equipment: { tag: "P-1", kind: "panelboard", ...change } });
+    const classes = ask([
+      at({}),
+      at({ tag: "P-2" }),
+      at({ kind: "switchboard" }),
+      at({ frame: "Frame 400" }),
+      at({ terminalTemperature: { value: 75, unit: "Cel" } }),
+      at({ terminalTemperature: { value: 60, unit: "Cel" } }),
+      at({ terminal: sampleConnector() }),
+      at({ stud: { holes: 1, bolt: "1/2" } }),
+      (({ equipment: _, ...rest }) => rest)(sampleJoint()),
+    ]);
+    expect(classes.map(({ joints }) => joints)).toEqual([[0, 1], [2], [3], [4], [5], [6], [7], [8]]);
+  });
+  test("candidates stand by rank, and are asked for as new parts with their own tooling", () => {
+    const usd = (amount: string) => ({ price: { amount, currency: "USD" } });
+    const joint = sampleJoint({ partState: "reused", tooling: { tool: "hand press" }, connector: { partNumber: "A" } });
+    const [only] = candidatesByClass(
+      [joint],
+      BASIS,
+      [lug("A", usd("3")), lug("B", usd("1")), lug("ONCE", { ...usd("2"), reusable: false })],
+      editionOf,
+    );
+    expect(only?.candidates.map(({ partNumber, verdict }) => [partNumber, verdict])).toEqual([
+      ["B", "accept"],
+      ["ONCE", "accept"],
+      ["A", "accept"],
+    ]);
+  });
   test("each class names what the full check accepts, and what keeps the rest out", () => {
     const joint = sampleJoint({
       circuit: { voltageV: 480, loadA: 150, sets: 1, protection: { kind: "device", ratingA: 200 } },

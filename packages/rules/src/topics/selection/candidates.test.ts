@@ -70,6 +70,37 @@ describe("what is not offered, and why", () => {
     expect(found.nearestMisses[0]?.sentence).toContain("stops at 1/0 AWG");
     expect(found.missing).toEqual([]);
   });
+  test("the nearest three of the misses, nearest first, whatever the order of the catalogue", () => {
+    const far = lug("FAR", { ...upTo("1/0 AWG"), voltageV: 300 });
+    const misses = ["D", "C", "B"].map((partNumber) => lug(partNumber, { voltageV: 300 }));
+    const found = ask([far, ...misses, lug("FITS")]);
+    expect(found.nearestMisses.map(({ partNumber }) => partNumber)).toEqual(["B", "C", "D"]);
+    expect(ask([far, ...misses]).nearestMisses.map(({ partNumber }) => partNumber)).toEqual(["B", "C", "D"]);
+  });
+  test("nothing is asked for where a connector is accepted, or where every one fails whatever is answered", () => {
+    const { voltageV: _, ...asks } = lug("ASKS");
+    const failsAndAsks = lug("FAILS-AND-ASKS", {
+      voltageV: 300,
+      screws: [{ id: "main", drive: { kind: "socket", acrossFlats: "5/16" } }],
+    });
+    expect(ask([asks, lug("FITS")]).missing).toEqual([]);
+    expect(ask([failsAndAsks]).missing).toEqual([]);
+    expect(ask([]).missing).toEqual([]);
+    expect(ask([asks, failsAndAsks]).missing).toMatchObject([{ path: "connector/voltageV" }]);
+  });
+  test("a fact that several rules lack is asked for once", () => {
+    const paths = ask([lug("A")], {}, { circuit: { sets: 1 } }).missing.map(({ path }) => path);
+    expect(paths).toContain("joint/circuit/voltageV");
+    expect(paths).toContain("joint/circuit/loadA");
+    expect(new Set(paths).size).toBe(paths.length);
+  });
+  test("the own terminal is judged as part of its equipment, whose rating it has; without equipment there is none", () => {
+    const { equipment: _, ...loose } = sampleJoint();
+    expect(candidatesUnder(loose, BASIS, [lug("A")], {}, nfpa70Edition2023).ownTerminal).toBeNull();
+    const terminal = sampleConnector({ metalMarking: "CU", mounting: { kind: "free" } });
+    const equipment = { tag: "P-1", terminalTemperature: { value: 75, unit: "Cel" }, terminal } as const;
+    expect(ask([lug("A")], {}, { equipment }).ownTerminal).toMatchObject({ verdict: "accept" });
+  });
   test("a fact that all lack is asked for by name", () => {
     const found = ask(
       [lug("A"), lug("B")],

@@ -22,6 +22,16 @@ describe("what is read of a joint is noted", () => {
     ["a part that is not there", ["grounding"], (joint: typeof FROZEN) => joint.grounding?.electrode],
     ["whether a field is there", ["rework"], (joint: typeof FROZEN) => "rework" in joint],
     ["all of it", ["*"], (joint: typeof FROZEN) => Object.keys(joint)],
+    [
+      "all of the circuit",
+      ["circuit", "circuit/*"],
+      (joint: typeof FROZEN) => (joint.circuit === undefined ? [] : Object.keys(joint.circuit)),
+    ],
+    [
+      "a copy of the circuit",
+      ["circuit", "circuit/*", "circuit/loadA", "circuit/sets", "circuit/voltageV"],
+      (joint: typeof FROZEN) => ({ ...joint.circuit }),
+    ],
   ])("%s", (_name, expected, look) => {
     expect(readOf(look)).toEqual(expected);
   });

@@ -20,14 +20,15 @@ export function explainMisses(
   misses: readonly Miss[],
   inFull: (miss: Miss) => JointOutcome,
 ): Pick<Selection, "nearestMisses" | "because"> {
-  const [nearest] = misses;
-  if (nearest === undefined)
-    return { nearestMisses: [], because: "The catalogue holds no connector for this kind of joint." };
   const common = ruleFailedByAll(misses);
   const shown = misses.slice(0, SHOWN).map((miss) => ({ miss, named: namedFinding(inFull(miss), common) }));
+  const [nearest] = shown;
   return {
     nearestMisses: shown.map(({ miss, named }) => missOf(miss, named)),
-    because: reasonFor(misses, nearest, shown[0]?.named, common),
+    because:
+      nearest === undefined
+        ? "The catalogue holds no connector for this kind of joint."
+        : reasonFor(misses, nearest.miss, nearest.named, common),
   };
 }
 
@@ -36,34 +37,38 @@ export function nearestMisses(misses: readonly Miss[], inFull: (miss: Miss) => J
   return misses.slice(0, SHOWN).map((miss) => missOf(miss, decidingFinding(inFull(miss).findings)));
 }
 
+/** A rule and its place in the list of rules. */
+interface PlacedRule {
+  readonly id: string;
+  readonly at: number;
+}
+
 function reasonFor(
   misses: readonly Miss[],
   nearest: Miss,
-  named: CheckFinding | undefined,
-  common: number | undefined,
+  { sentence, fix }: CheckFinding,
+  common: PlacedRule | undefined,
 ): string {
-  const { sentence, fix } = named ?? { sentence: "", fix: "" };
   if (nearest.verdict === "needs-information")
     return `A fact is missing that decides whether any connector fits: ${sentence}`;
   if (common === undefined)
     return `No connector of the catalogue fits; the nearest, ${nearest.item.partNumber}, fails: ${sentence}`;
-  const who = misses.every(({ outcomes }) => outcomes[common]?.jointsOwn === true)
+  const who = misses.every(({ outcomes }) => outcomes[common.at]?.jointsOwn === true)
     ? "No connector can help"
     : "No connector of the catalogue can help";
   return `${who}: ${sentence} To put it right: ${fix}.`;
 }
 
-/** The place of the rule that refuses every connector; one that read nothing of the connectors before one that did. */
-function ruleFailedByAll(misses: readonly Miss[]): number | undefined {
-  const places = JOINT_RULES.map((_, at) => at).filter((at) =>
+/** The rule that refuses every connector; one that read nothing of the connectors before one that did. */
+function ruleFailedByAll(misses: readonly Miss[]): PlacedRule | undefined {
+  const failed = JOINT_RULES.map(({ id }, at): PlacedRule => ({ id, at })).filter(({ at }) =>
     misses.every(({ outcomes }) => outcomes[at]?.outcome === "fail"),
   );
-  return places.find((at) => misses[0]?.outcomes[at]?.jointsOwn === true) ?? places[0];
+  return failed.find(({ at }) => misses[0]?.outcomes[at]?.jointsOwn === true) ?? failed[0];
 }
 
-function namedFinding({ findings }: JointOutcome, common: number | undefined): CheckFinding {
-  const rule = common === undefined ? undefined : JOINT_RULES[common]?.id;
-  return findings.find((one) => one.rule === rule && one.outcome === "fail") ?? decidingFinding(findings);
+function namedFinding({ findings }: JointOutcome, common: PlacedRule | undefined): CheckFinding {
+  return findings.find(({ rule }) => rule === common?.id) ?? decidingFinding(findings);
 }
 
 function missOf({ item }: Miss, { rule, sentence, fix, missing }: CheckFinding): NearestMiss {

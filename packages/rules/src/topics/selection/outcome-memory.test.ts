@@ -48,4 +48,20 @@ describe("outcomes are kept by the facts they rest on", () => {
     expect(memory.outcomesFor(joint("phase", "tap"))[0]).toBeUndefined();
     expect(memory.size).toBe(1);
   });
+  test("its size is the places kept: as many as kinds of joints times groups of connectors", () => {
+    const memory = new OutcomeMemory(new CatalogueColumns(ITEMS), none);
+    memory.restsOn(read(["role"], ["metalMarking", "voltageV"]));
+    expect(memory.size).toBe(0);
+    memory.outcomesFor(joint("phase", "tap"));
+    memory.outcomesFor(joint("neutral", "tap"));
+    expect(memory.size).toBe(6);
+    memory.forget();
+    expect(memory.size).toBe(0);
+  });
+  test("equal values of a fact have one number, and each value is counted once", () => {
+    const counted = new FactNumbers();
+    const of = (role: string): number => counted.numberOf({ role }, "role");
+    expect([of("phase"), of("neutral"), of("phase")]).toEqual([0, 1, 0]);
+    expect(counted.size).toBe(2);
+  });
 });

@@ -100,17 +100,17 @@ function byPrice(a: CatalogueItem, b: CatalogueItem): number {
   if (a.price === undefined || b.price === undefined)
     return Number(a.price === undefined) - Number(b.price === undefined);
   if (a.price.currency !== b.price.currency) return byText(a.price.currency, b.price.currency);
-  return compareExact(priceOf(a), priceOf(b));
+  return compareExact(priceOf(a, a.price), priceOf(b, b.price));
 }
 
 /** An item never changes, and it is ranked for many joints: what ranking reads of it is read once. */
 const prices = new WeakMap<CatalogueItem, Exact>();
 const largestAreas = new WeakMap<CatalogueItem, number>();
 
-function priceOf(item: CatalogueItem): Exact {
+function priceOf(item: CatalogueItem, { amount }: NonNullable<CatalogueItem["price"]>): Exact {
   let price = prices.get(item);
   if (price === undefined) {
-    price = exactOf(item.price?.amount ?? 0);
+    price = exactOf(amount);
     prices.set(item, price);
   }
   return price;

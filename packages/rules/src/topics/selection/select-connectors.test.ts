@@ -136,7 +136,19 @@ describe("what a selection shows", () => {
       { rule: "wire-range", connectors: 1 },
     ]);
     expect(selection.nearestMisses).toEqual([]);
-    expect(finding).toMatchObject({ verdict: "accept", connector: { partNumber: "B" } });
+    expect(finding).toMatchObject({ verdict: "accept", connector: { partNumber: "B", origin: "catalogue" } });
+  });
+  test("the chosen one as the catalogue sells it; what it does not say is null, never nothing", () => {
+    const sold = lug("A", { ...priced("3.20"), labourHours: 0.25 });
+    const { chosen, runnersUp } = select([sold, lug("B")]).selection;
+    const described = { description: "set-screw lug, one barrel", verdict: "accept", conditions: 0 };
+    expect(chosen).toEqual({
+      partNumber: "A",
+      ...described,
+      price: { amount: "3.20", currency: "USD" },
+      labourHours: 0.25,
+    });
+    expect(runnersUp).toEqual([{ partNumber: "B", ...described, price: null, labourHours: null }]);
   });
   test("twenty shuffles of the catalogue give the same bytes, whether one fits or none", () => {
     const none: Partial<Joint> = { conductors: [sampleConductor({ size: "600 kcmil" })] };
@@ -175,6 +187,10 @@ describe("where nothing fits", () => {
     for (const { fix, sentence } of selection.nearestMisses) expect([fix, sentence]).not.toContain("");
     expect(selection.because).toMatch(/^No connector of the catalogue fits; the nearest, RANGE, fails: /);
     expect(finding).toMatchObject({ verdict: "reject", connector: { partNumber: "RANGE" } });
+  });
+  test("of many misses the nearest three are shown", () => {
+    const misses = ["E", "C", "D", "A", "B"].map((partNumber) => lug(partNumber, { voltageV: 300 }));
+    expect(select(misses).selection.nearestMisses.map(({ partNumber }) => partNumber)).toEqual(["A", "B", "C"]);
   });
   test("a catalogue without a connector for the function says so", () => {
     expect(select([lug("A", { functions: ["splice"] })])).toEqual({
