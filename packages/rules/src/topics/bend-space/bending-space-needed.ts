@@ -157,6 +157,7 @@ function finish(
       : {
           holds: sheet.compare("there is room to bend the conductor", available, ">=", needed, cite),
           step: sheet.last,
+          there: shown(available.value, 2),
         };
   const result = sheet.conclude(
     "space to bend the conductor",
@@ -170,10 +171,7 @@ function finish(
   const wires = question.wiresPerTerminal === 1 ? "one wire" : `${String(question.wiresPerTerminal)} wires`;
   const needs = `${question.size} through ${wall} needs ${shown(needed.value)} in with ${wires} per terminal`;
   return sheet.finish({
-    sentence:
-      room === undefined || available === undefined
-        ? `${needs}.`
-        : `${needs}, and ${room.holds ? "" : "only "}${shown(available.value, 2)} in is there.`,
+    sentence: room === undefined ? `${needs}.` : `${needs}, and ${room.holds ? "" : "only "}${room.there} in is there.`,
     cite,
     results: [
       { name: "space needed", step: result },

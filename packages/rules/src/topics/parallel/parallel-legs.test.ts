@@ -83,6 +83,40 @@ describe("conductors in parallel (NFPA 70-2023 310.10(G))", () => {
     }
     expect(legs([{}, {}], 2, true).outcome).toBe("pass");
   });
+  test("the legs that differ are named, not a lead that lies beside them", () => {
+    const lead = { insulation: "equipment-lead", size: "4 AWG" } as const;
+    expect(legs([lead, {}, { metal: "copper-clad-aluminum" }], 2, true)).toMatchObject({
+      outcome: "fail",
+      offered: "3/0 AWG copper, THHN/THWN-2 and 3/0 AWG copper-clad aluminum, THHN/THWN-2",
+    });
+    expect(legs([{}, lead, {}], 2, true).outcome).toBe("pass");
+    expect(legs([{}, { size: "4/0 AWG" }], 2, true, { role: "neutral" }).outcome).toBe("fail");
+  });
+  test("what is asked and what is said differ for phases and for grounds", () => {
+    expect(legs([{}], 2, true)).toMatchObject({
+      required: "legs of 1/0 AWG or larger, alike and terminated alike",
+      sentence: "The 2 legs are 1/0 AWG or larger, and are stated to be alike and terminated in the same manner.",
+    });
+    expect(legs([{ size: "4 AWG" }], 3, true, { role: "equipment-ground" })).toMatchObject({
+      required: "legs alike and terminated alike",
+      sentence: "The 3 legs are stated to be alike and terminated in the same manner.",
+    });
+  });
+  test("one conductor that cannot be judged keeps the others from being accepted", () => {
+    for (const size of ["95 mm2", "no size"])
+      expect(legs([{}, { size }], 2, true, { function: "splice" })).toMatchObject({
+        outcome: "missing",
+        missing: [{ path: "joint/conductors/1/size" }],
+      });
+    expect(legs([{ size: "95 mm2" }, { size: "1 AWG" }], 2, true, { function: "splice" }).outcome).toBe("fail");
+  });
+  test("without a circuit, or without a leg among the conductors, nothing is judged or accepted", () => {
+    const { circuit, ...joint } = sampleJoint();
+    expect(circuit).toBeDefined();
+    expect(parallelLegs.check(sampleSubject(joint), nfpa70Edition2023).outcome).toBe("not-applicable");
+    for (const insulation of ["equipment-lead", "fixture-wire"] as const)
+      expect(legs([{ insulation }], 2, true)).toMatchObject({ missing: [{ path: "joint/conductors/0/duty" }] });
+  });
   test("a metric size is asked about, not converted", () => {
     expect(legs([{ size: "95 mm2" }], 2, true)).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
     expect(legs([{ size: "95 mm2" }], 2, false).outcome).toBe("fail");
@@ -108,6 +142,49 @@ describe("legs below 1/0 AWG by an exception (310.10(G)(1), exceptions 1 and 2)"
   ] as const)("control power: %s, %d A under %d A: %s", (size, loadA, ratingA, outcome) => {
     for (const smallLegs of ["control-power", "high-frequency"] as const)
       expect(small(size, { smallLegs, loadA, protection: { kind: "device", ratingA } }).outcome).toBe(outcome);
+  });
+  test("what one leg carries is set against load and device, and said", () => {
+    // published: 12 AWG copper 25 A at 75 C
+    expect(small("12 AWG", { ...CONTROL, protection: { kind: "device", ratingA: 26 } })).toMatchObject({
+      outcome: "fail",
+      sentence:
+        "One leg carries 25 A; below 1/0 AWG each leg must carry the whole load and be protected by the device alone.",
+      required: "26 A on one leg",
+      offered: "25 A",
+    });
+    expect(small("12 AWG", CONTROL)).toMatchObject({
+      sentence:
+        "The 2 legs are allowed below 1/0 AWG by the use stated, and are stated to be alike and terminated in the same manner.",
+    });
+    // published: 12 AWG copper 30 A at 90 C, the most it can carry where the terminal is not known
+    expect(small("12 AWG", { ...CONTROL, loadA: 31 }, { equipment: { tag: "P-1", kind: "panelboard" } })).toMatchObject(
+      { outcome: "fail", offered: "30 A", required: "31 A on one leg" },
+    );
+  });
+  test("in a splice one small leg puts the condition on all", () => {
+    for (const sizes of [
+      ["12 AWG", "1/0 AWG"],
+      ["1/0 AWG", "12 AWG"],
+    ])
+      expect(
+        legs(
+          sizes.map((size) => ({ size })),
+          2,
+          true,
+          {
+            function: "splice",
+            circuit: {
+              sets: 2,
+              parallelLegsAlike: true,
+              endTerminalTemperature: { value: 75, unit: "Cel" },
+              ...CONTROL,
+            },
+          },
+        ),
+      ).toMatchObject({ outcome: "pass", conditions: [{ duty: "small-legs-together" }] });
+  });
+  test("a small leg in no row of the table is asked about", () => {
+    expect(small("5 AWG", CONTROL)).toMatchObject({ missing: [{ path: "joint/conductors/0/size" }] });
   });
   test("such legs stay together, and the rest holds for them too", () => {
     expect(small("12 AWG", CONTROL)).toMatchObject({ conditions: [{ duty: "small-legs-together" }] });
@@ -139,6 +216,11 @@ describe("legs below 1/0 AWG by an exception (310.10(G)(1), exceptions 1 and 2)"
     const finding = small(size, { smallLegs: "existing-neutral" }, { role });
     expect(finding.outcome).toBe(outcome);
     if (outcome === "pass") expect(finding).toMatchObject({ conditions: [{ duty: "existing-neutral-supervised" }] });
+    else
+      expect(finding).toMatchObject({
+        sentence: `Of an existing installation only neutrals of 2 and 1 AWG may run in parallel below 1/0 AWG; this is a ${role} of ${size}.`,
+        offered: `${role}, ${size}`,
+      });
   });
   test("without a stated use they are refused, and the uses are named", () => {
     expect(small("1 AWG", {})).toMatchObject({
