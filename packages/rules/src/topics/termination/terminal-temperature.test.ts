@@ -495,6 +495,18 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
     });
   });
 
+  test("what passes without a fact is said for the least that it can be", () => {
+    // published: 3/0 AWG copper 165 A at 60 C, the least that an unknown connector can be rated
+    const least = { outcome: "pass", offered: "165 A at 60 C" };
+    expect(landed({}, { loadA: 165 }, cel(90), unratedConnector())).toMatchObject({
+      ...least,
+      sentence: expect.stringContaining("the least it can be") as string,
+    });
+    expect(landed({}, { protection: device(165) }, cel(90), unratedConnector(), { role: "neutral" })).toMatchObject(
+      least,
+    );
+  });
+
   describe("several conductors", () => {
     const ends = { endTerminalTemperature: cel(75) } as const;
     // published: at 75 C 2 AWG copper carries 115 A, 4 AWG copper 85 A
@@ -522,6 +534,11 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
         ...ends,
       });
       expect(equal).toMatchObject({ outcome: "pass", offered: "85 A at 75 C" });
+      // published: at 75 C 4/0 AWG copper and 300 kcmil aluminum carry 230 A each
+      const unlike = [{ size: "4/0 AWG" }, { size: "300 kcmil", metal: "aluminum" }] as const;
+      expect(spliced("splice", unlike, { loadA: 230, ...ends })).toMatchObject({
+        sentence: expect.stringMatching(/^4\/0 AWG copper carries 230 A at 75 C/) as string,
+      });
     });
     test("a refusal speaks of the conductor that fails alone", () => {
       const finding = spliced("splice", [{ size: "2 AWG" }, { size: "4 AWG" }], { loadA: 86, ...ends });
@@ -546,6 +563,13 @@ describe("ampacity at the temperature of the termination (NFPA 70-2023 110.14(C)
         { loadA: 166 },
         cel(60),
         "4/0 AWG copper (195 A at 60 C)",
+      ],
+      [
+        "a better terminal, where the insulation just stands it",
+        { insulation: "THW" },
+        { loadA: 166 },
+        cel(60),
+        "4/0 AWG copper (195 A at 60 C); or terminals and connector rated 75 C with 2/0 AWG copper (175 A at 75 C)",
       ],
       [
         "a better terminal too",

@@ -127,10 +127,8 @@ function deviceBound(
   const protection = circuit?.protection;
   if (protection?.kind !== "device") return undefined;
   const { ratingA } = protection;
-  const carried = limits.every(
-    (limit) =>
-      limit.outsideTable === undefined && decideLimit(limit, edition, (amperes) => amperes >= ratingA) === "pass",
-  );
+  // A size outside the table carries nothing that is known.
+  const carried = limits.every((limit) => decideLimit(limit, edition, (amperes) => amperes >= ratingA) === "pass");
   if (!carried) return undefined;
   return worksheet.given(
     "load of the neutral: at most the rating of the device ahead",
@@ -140,10 +138,9 @@ function deviceBound(
   );
 }
 
+/** Of a load that is asked for: not even a part of it is given. */
 function isWithoutLoad({ circuit }: Joint): boolean {
-  return (
-    circuit?.loadA === undefined && circuit?.continuousLoadA === undefined && circuit?.nonContinuousLoadA === undefined
-  );
+  return circuit?.continuousLoadA === undefined && circuit?.nonContinuousLoadA === undefined;
 }
 
 /** A failure of any conductor decides; then a missing fact; only then do all pass. */
