@@ -60,6 +60,11 @@ describe("duties on site", () => {
     const onSteel = { ...onRod, grounding: { electrode: "building-steel" } } as const;
     expect(cite(onSteel, { construction: "weld" })).toBe("250.68(A)");
   });
+  test("where nothing is said of the place, access is a duty too", () => {
+    const { place, ...joint } = sampleJoint();
+    expect(place).toBeDefined();
+    expect(dutiesOnSite(sampleSubject(joint), nfpa70Edition2023).map(({ duty }) => duty)).toContain("keep-accessible");
+  });
   test("each has a clause or says that it is common practice", () => {
     for (const { cite } of duties())
       expect(cite.locator !== "" || cite.standard.startsWith("common practice")).toBe(true);
@@ -115,7 +120,7 @@ describe("duties on site", () => {
       duties({ role: "bonding", grounding: { bonding: "by-design" } }).filter(({ sentence: told }) =>
         told.startsWith("Check the size of the bonding conductor against its design"),
       ),
-    ).toMatchObject([{ cite: { locator: "250.102(C)" } }]);
+    ).toMatchObject([{ duty: "check-bonding-size", cite: { locator: "250.102(C)" } }]);
     expect(keys({ role: "phase", grounding: { bonding: "by-design" } })).toEqual(keys());
   });
   test("the strip length is never guessed", () => {

@@ -91,6 +91,21 @@ describe("aluminum preparation (NFPA 70-2023 110.3(B), 110.14)", () => {
   });
 });
 
+describe("where compound is asked for", () => {
+  test("the instructions are named as its source, unless a local amendment asks", () => {
+    expect(aluminumPreparation.check(subject(["aluminum"], "required"), nfpa70Edition2023)).toMatchObject({
+      conditions: [
+        { duty: "brush-aluminum", cite: { standard: "common practice, no published source" } },
+        {
+          duty: "apply-compound",
+          sentence: "Apply the oxide-inhibiting compound named in the connector's instructions right after brushing.",
+          cite: { locator: "110.3(B)" },
+        },
+      ],
+    });
+  });
+});
+
 describe("preparation", () => {
   test("the brush is common practice, the compound the connector's instructions", () => {
     expect(answer(["aluminum"], "required")).toMatchObject({

@@ -73,9 +73,10 @@ describe("smallest device for a load", () => {
     expect(main({ ...load, nonContinuousLoadA: 8, deviceKind: "fuse" }, nfpa70Edition2020)).toBe(10);
   });
   test("no device is rated above 6000 A", () => {
-    expect(ask({ ask: "smallest-for-load", continuousLoadA: 0, nonContinuousLoadA: 6000.1 }).refusal?.code).toBe(
-      "NO_SOLUTION",
-    );
+    expect(ask({ ask: "smallest-for-load", continuousLoadA: 0, nonContinuousLoadA: 6000.1 }).refusal).toMatchObject({
+      code: "NO_SOLUTION",
+      detail: "No standard device is rated for 6000.1 A.",
+    });
   });
   test("the parts of the load are asked for", () => {
     expect(ask({ ask: "smallest-for-load", nonContinuousLoadA: 1 }).missing[0]?.path).toBe("question/continuousLoadA");
@@ -105,6 +106,17 @@ describe("largest device for a conductor", () => {
     ["unmarked 1/0 AWG", wire("1/0 AWG", { loadEnd: "unmarked" }), 150],
   ])("%s: %d A", (_, conductor, device) => {
     for (const edition of EDITIONS) expect(main({ ask: "largest-for-conductor", conductor }, edition)).toBe(device);
+  });
+  // hand: 20 x 665 A = 13 300 A; the list ends with 6000 A
+  test("above the end of the list there is no larger one to show", () => {
+    const finding = ask({ ask: "largest-for-conductor", conductor: wire("2000 kcmil", { sets: 20 }) });
+    expect(finding.results[0]?.value).toBe(6000);
+    const last = finding.steps.at(-1);
+    expect(last).toMatchObject({
+      label: "largest device",
+      because: "the ampacity reaches the rating of the device; there is no larger one",
+    });
+    expect(finding.steps.filter(({ label }) => label === "standard rating tried")).toMatchObject([{ value: 6000 }]);
   });
   test("the load beyond the next rating is said", () => {
     expect(ask({ ask: "largest-for-conductor", conductor: aluminum("4/0 AWG") }).advice[0]).toContain("180 A");
@@ -154,6 +166,22 @@ describe("this device on this conductor", () => {
     expect(main({ deviceA: 175, conductor: aluminum("4/0 AWG") })).toBe(true);
     expect(main({ deviceA: 225, conductor: aluminum("4/0 AWG") })).toBe(false);
   });
+  test("half a load is no load: the other part is asked for also where the ampacity reaches the device", () => {
+    const conductor = aluminum("4/0 AWG");
+    expect(ask({ deviceA: 150, conductor, continuousLoadA: 100 }).missing[0]?.path).toBe("question/nonContinuousLoadA");
+    expect(ask({ deviceA: 150, conductor, nonContinuousLoadA: 100 }).missing[0]?.path).toBe("question/continuousLoadA");
+  });
+  // published: 215.3 for feeders, 210.20(A) for branch circuits: the device carries the load
+  test.each([
+    ["feeder", "215.3"],
+    ["branch-circuit", "210.20(A)"],
+  ] as const)("a device too small for the load of a %s is refused by %s", (circuit, locator) => {
+    const load = { continuousLoadA: 0, nonContinuousLoadA: 151 } as const;
+    expect(ask({ deviceA: 150, circuit, conductor: aluminum("4/0 AWG"), ...load })).toMatchObject({
+      results: [{ value: false }, {}],
+      cite: { locator },
+    });
+  });
   // hand: 240.4(C): 855 A under 1000 A is refused, under 800 A allowed
   test.each([
     [800, true],
@@ -175,6 +203,7 @@ describe("this device on this conductor", () => {
   test("a conductor without an ampacity is refused", () => {
     const conductor = wire("14 AWG", { metal: "copper-clad-aluminum" });
     expect(ask({ deviceA: 10, conductor }).refusal?.code).toBe("OUTSIDE_TABLE");
+    expect(ask({ ask: "largest-for-conductor", conductor }).refusal?.code).toBe("OUTSIDE_TABLE");
   });
   test("a terminal's rating is asked for only where it decides", () => {
     const run = sampleRunWithout(["loadEnd"]);

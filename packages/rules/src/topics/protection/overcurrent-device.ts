@@ -237,7 +237,7 @@ function largestForConductor(work: DeviceWork, basis: Basis): CalculationFinding
     "largest device",
     rating,
     [device, ...protection.uses, ...beyond],
-    `${protection.because}; a larger one does not protect the conductor`,
+    `${protection.because}; ${larger === undefined ? "there is no larger one" : "a larger one does not protect the conductor"}`,
     protection.cite,
     "A",
   );
