@@ -111,6 +111,49 @@ const RUNS: readonly ConductorRun[] = [
   { ...RUN, grouping: { in: "nipple", length: { value: 600, unit: "mm" }, conductors: 31 } },
 ];
 
+const TAP = {
+  deviceAheadA: 125,
+  endDeviceA: 60,
+  continuousLoadA: 31.3,
+  nonContinuousLoadA: 5,
+  length: { value: 2.9, unit: "m" },
+  physicallyProtected: true,
+  leavesEnclosure: true,
+  primaryV: 480,
+  secondaryV: 208,
+  highBay: { wallHeight: ft(36), horizontalLength: ft(20), tapAboveFloor: { value: 10, unit: "m" } },
+  windings: "delta-delta",
+  transformerSecondaryA: 90,
+  conditionsMet: TAP_CONDITIONS,
+  run: {
+    ...ROOF_RUN,
+    metal: "copper",
+    insulation: "XHHW-2",
+    supplyEnd: c(90),
+    sunlitRoof: "none",
+    grouping: { in: "raceway", conductors: 6 },
+  },
+} as const;
+const WRONG_TAP = {
+  ...TAP,
+  deviceAheadA: 900,
+  continuousLoadA: 61.3,
+  length: ft(101),
+  physicallyProtected: false,
+  highBay: { wallHeight: ft(35), horizontalLength: ft(26), tapAboveFloor: ft(29) },
+  windings: "other",
+  conditionsMet: [],
+  run: { ...TAP.run, sets: 2 },
+} as const;
+
+function without<const Question extends object, Fact extends keyof Question>(
+  fact: Fact,
+  question: Question,
+): Omit<Question, Fact> {
+  const { [fact]: _left, ...rest } = question;
+  return rest;
+}
+
 export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readonly CalculationQuestions[Name][] } = {
   ampacity: RUNS.flatMap((run) => [
     { size: "2/0 AWG", run },
@@ -378,31 +421,47 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     { size: "2 AWG", metal: "copper", strands: 19 },
     { size: "35 mm2", metal: "copper", strands: 7 },
   ],
-  tap: TAP_ALLOWANCES.flatMap((allowance) =>
-    (["smallest-size", "check"] as const).flatMap((ask) =>
-      RUNS.slice(1, 4).map(
-        (run) =>
-          ({
-            ask,
-            allowance,
-            deviceAheadA: 400,
-            endDeviceA: 60,
-            continuousLoadA: 31.3,
-            nonContinuousLoadA: 5,
-            length: { value: 2.9, unit: "m" },
-            physicallyProtected: true,
-            primaryV: 480,
-            secondaryV: 208,
-            highBay: { wallHeight: ft(36), horizontalLength: ft(20), tapAboveFloor: { value: 10, unit: "m" } },
-            windings: "delta-delta",
-            transformerSecondaryA: 90,
-            conditionsMet: TAP_CONDITIONS,
-            size: "4/0 AWG",
-            run,
-          }) as const,
-      ),
+  tap: [
+    // Taps that are wrong in every way that their allowance knows
+    ...(
+      [
+        "feeder-tap-in-high-bay",
+        "secondary-protected-by-primary",
+        "industrial-secondary-to-25-ft",
+        "secondary-outdoors",
+      ] as const
+    ).flatMap((allowance) => [
+      { ...WRONG_TAP, ask: "check", allowance, size: "12 AWG" } as const,
+      { ...WRONG_TAP, ask: "smallest-size", allowance } as const,
+    ]),
+    ...TAP_ALLOWANCES.map((allowance) => ({ ...TAP, ask: "check", allowance, size: "4/0 AWG" }) as const),
+    ...(
+      [
+        ["feeder-tap-to-25-ft", ["length", "endDeviceA", "continuousLoadA"]],
+        ["secondary-to-25-ft", ["primaryV", "secondaryV"]],
+        ["feeder-tap-in-high-bay", ["highBay"]],
+        ["secondary-protected-by-primary", ["windings"]],
+        ["industrial-secondary-to-25-ft", ["endDeviceA", "transformerSecondaryA"]],
+      ] as const
+    ).flatMap(([allowance, facts]) =>
+      facts.map((fact) => without(fact, { ...TAP, ask: "check", allowance, size: "4/0 AWG" })),
     ),
-  ),
+    without("conditionsMet", { ...TAP, ask: "check", allowance: "secondary-to-25-ft", size: "4/0 AWG" }),
+    without("leavesEnclosure", {
+      ...TAP,
+      ask: "check",
+      allowance: "feeder-tap-to-10-ft",
+      deviceAheadA: 3000,
+      size: "4/0 AWG",
+    }),
+    without("conditionsMet", { ...TAP, ask: "smallest-size", allowance: "secondary-outdoors" }),
+    { ...TAP, ask: "check", allowance: "feeder-tap-outdoors" },
+    { ...TAP, ask: "smallest-size", allowance: "feeder-tap-outdoors", run: { ...TAP.run, sets: 2 } },
+    { ...TAP, ask: "smallest-size", allowance: "feeder-tap-outdoors", endDeviceA: 900 },
+    ...TAP_ALLOWANCES.flatMap((allowance) =>
+      RUNS.slice(1, 4).map((run) => ({ ...TAP, ask: "smallest-size", allowance, run }) as const),
+    ),
+  ],
   "equipment-ground": [
     { deviceA: 225, metal: "copper" },
     ...[true, false].flatMap((separateRaceways) =>

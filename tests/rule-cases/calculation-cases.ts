@@ -13,6 +13,8 @@ import { calculationLines, descriptionLines, wayOf } from "./finding-lines.js";
 
 /** Lines shown of one calculation: those that try one size after another take a hundred for each case. */
 const SHOWN_LINES = 700;
+/** Of these more: a check of each allowance that a tap may have. */
+const MORE_SHOWN_LINES: Readonly<Partial<Record<CalculationName, number>>> = { tap: 1400 };
 
 export interface CalculationCase {
   readonly question: unknown;
@@ -36,11 +38,12 @@ export function calculationCases(name: CalculationName): readonly CalculationCas
       const way = wayOf(finding);
       if (!ways.has(way)) ways.set(way, { question, finding });
     }
+  const shown = MORE_SHOWN_LINES[name] ?? SHOWN_LINES;
   let lines = 0;
   return [...ways.values()].filter(({ finding }) => {
     const isFirst = lines === 0 || finding.outcome !== "answered";
     lines += finding.steps.length;
-    return isFirst || lines <= SHOWN_LINES;
+    return isFirst || lines <= shown;
   });
 }
 

@@ -25,6 +25,8 @@ describe("torque of pad bolts", () => {
     ["NETA ATS", "1/2", "silicon-bronze", false, 40, "lbf-ft"],
     ["NETA ATS", "1/2", "steel-grade-5", false, 48, "lbf-ft"],
     ["NETA ATS", "1/2", "steel-grade-1", false, 30, "lbf-ft"],
+    ["NETA ATS", "1/2", "steel-grade-2", false, 30, "lbf-ft"],
+    ["NETA ATS", "1/2", "steel-grade-7", false, 68, "lbf-ft"],
     ["NETA ATS", "1/2", "steel-grade-8", false, 74, "lbf-ft"],
     ["NETA ATS", "5/8", "aluminum", true, 40, "lbf-ft"],
   ] as const)("published: %s, %s in %s, lubricated %s: %d %s", (table, diameter, bolt, lubricated, value, unit) => {

@@ -82,6 +82,7 @@ export const boltTorque: Calculation<BoltTorqueQuestion> = {
           name: asked.name,
           step: sheet.read(`torque by ${asked.name}`, cell, [diameter, bolt, lubricated]),
           unit: asked.unit,
+          cite: asked.table.cite,
         });
     }
     return answerOf(sheet, question, readings, refusals, edition);
@@ -100,6 +101,7 @@ interface Reading {
   readonly name: BoltTable;
   readonly step: Step;
   readonly unit: TorqueUnit;
+  readonly cite: Citation;
 }
 
 interface Refused {
@@ -141,7 +143,7 @@ function answerOf(
   const converted = readings.flatMap((reading) => conversionsOf(sheet, reading));
   const texts = readings.map((reading) => `${torqueText(reading.step, reading.unit)} by ${reading.name}`);
   const agree = second === undefined || isSameTorque(first, second);
-  const { cite } = first.step.kind === "read" ? first.step : { cite: edition.clauses.padBolts };
+  const { cite } = first;
   const main = sheet.conclude(
     "torque",
     second === undefined ? first.step.value : texts,
@@ -187,8 +189,8 @@ function conversionsOf(
 }
 
 function isSameTorque(a: Reading, b: Reading): boolean {
-  const [left, right] = [a, b].map(({ step, unit }) => lbfInches({ value: Number(step.value), unit }));
-  return left !== undefined && right !== undefined && compareExact(left, right) === 0;
+  const inches = ({ step, unit }: Reading) => lbfInches({ value: Number(step.value), unit });
+  return compareExact(inches(a), inches(b)) === 0;
 }
 
 function torqueText(step: Step, unit: TorqueUnit): string {
