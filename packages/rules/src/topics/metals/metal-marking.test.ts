@@ -180,6 +180,13 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
       value: 20,
       unit: "A",
     });
+    expect(taken.steps.find(({ label }) => label === "largest wiring device that this is said of")).toMatchObject({
+      value: 20,
+      unit: "A",
+    });
+    expect(taken.steps.find(({ label }) => label === "metal of the conductor")).toMatchObject({
+      origin: "joint/conductors/0/metal",
+    });
     expect(taken.steps.at(-1)).toMatchObject({ kind: "compared", relation: "in", value: true });
   });
   test("other protection than a device says nothing of the wiring device", () => {
@@ -230,6 +237,8 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
     ["CO/ALR", ["copper", "copper-clad-aluminum"], 21, "fail"],
     ["CO/ALR", ["copper", "copper"], 30, "pass"],
     ["CU", ["copper", "aluminum"], 20, "fail"],
+    ["CU", ["copper", "aluminum"], undefined, "fail"],
+    ["AL-CU", ["copper", "aluminum"], undefined, "missing"],
   ] as const)("a device, %s, with %j on %s A: %s", (marking, metals, ratingA, outcome) => {
     const circuit = ratingA === undefined ? { sets: 1 } : { sets: 1, protection: { kind: "device", ratingA } as const };
     const joint = sampleJoint({ conductors: metals.map((metal) => sampleConductor({ metal })), circuit });
@@ -252,6 +261,7 @@ describe("metal marking (NFPA 70-2023 110.14, UL 486A-486B marking)", () => {
     if (!("steps" in finding)) throw new Error(finding.because);
     const given = finding.steps.flatMap((step) => (step.kind === "given" ? [step.origin] : []));
     expect(given).toEqual(["connector/metalMarking", "connector/metalMarking", "joint/circuit/protection/ratingA"]);
+    expect(finding.steps.at(-1)).toMatchObject({ kind: "compared", relation: "in", value: false });
     const mark = finding.steps.find(({ label }) => label === "marking of the wiring device");
     const rating = finding.steps.find(({ label }) => label === "rating of the circuit's device");
     expect(finding.steps.filter(({ kind }) => kind === "stated").map(({ value, uses }) => [value, uses])).toEqual([

@@ -188,7 +188,7 @@ describe("unlike metals (NFPA 70-2023 110.14)", () => {
       expect(finding).toMatchObject({ outcome: "fail", offered: kind });
       expect("steps" in finding && finding.steps.slice(-2)).toMatchObject([
         { value: kind, origin: "joint/equipment/kind" },
-        { value: "fail", because: `a ${kind} is not a dry place` },
+        { value: "fail", because: `a ${kind} is not a dry place`, uses: { length: 4 } },
       ]);
       expect(check({ kind, location: "wet" })).toMatchObject({ outcome: "fail", offered: "wet" });
     }
@@ -207,6 +207,8 @@ describe("unlike metals (NFPA 70-2023 110.14)", () => {
   test("a question says what touches and what is offered", () => {
     expect(check({ marking: undefined })).toMatchObject({
       offered: "not known",
+      required: "copper and aluminum kept apart, or an intermix mark and a dry place",
+      cite: { locator: "110.14" },
       sentence: expect.stringContaining("Copper and aluminum touch in this connector.") as string,
     });
     expect(check({ location: undefined })).toMatchObject({

@@ -193,7 +193,7 @@ function metalsIn({ conductors }: Landing): ConductorMetal[] {
 function unlikePair(metals: readonly ConductorMetal[], { copperCladUnlikeCopper }: Edition): Pair | undefined {
   for (const one of metals)
     for (const other of metals)
-      if (one !== other && (copperCladUnlikeCopper || one === "aluminum" || other === "aluminum"))
+      if (one !== other && (copperCladUnlikeCopper || one === "aluminum"))
         return one < other ? [other, one] : [one, other];
   return undefined;
 }
