@@ -65,6 +65,15 @@ describe("aluminum electrode conductors in the earth (NFPA 70-2023 250.64(A))", 
     expect(equipment).toBeDefined();
     expect(aluminumInEarth.check(sampleSubject(joint), nfpa70Edition2023).outcome).toBe("fail");
   });
+  // published: 250.53(C) takes 250.64(A) for the jumpers between electrodes
+  test("a jumper said to lie between electrodes is held to it wherever it ends", () => {
+    const jumper = (bonding: "electrode-system" | "load-side", change: Partial<Joint> = {}) =>
+      joined({}, { role: "bonding", equipment: { tag: "?" }, grounding: { bonding }, ...change }).outcome;
+    expect(jumper("electrode-system")).toBe("fail");
+    expect(jumper("electrode-system", { function: "splice" })).toBe("fail");
+    expect(jumper("electrode-system", { place: { location: "damp" } })).toBe("pass");
+    expect(jumper("load-side")).toBe("not-applicable");
+  });
   test.each(["phase", "neutral", "equipment-ground"] as const)("the clause speaks of no %s conductor", (role) => {
     expect(joined({}, { role, equipment: { tag: "E", kind: "electrode" } }).outcome).toBe("not-applicable");
   });

@@ -20,7 +20,13 @@ export const aluminumInEarth: Rule = {
   id: ID,
   title: "Aluminum electrode conductor in the earth or in concrete",
   clauses: ["electrodeConductorAluminum"],
-  needs: ["joint/place/location", "joint/conductors/0/metal", "joint/conductors/0/insulation"],
+  needs: [
+    "joint/place/location",
+    "joint/conductors/0/metal",
+    "joint/conductors/0/insulation",
+    "joint/grounding/bonding",
+    "joint/grounding/electrode",
+  ],
   cannotSee: "whether an aluminum conductor ends outdoors within 18 in of the earth",
   check({ joint }, edition) {
     if (!servesElectrode(joint)) return notApplicable(ID, "no grounding electrode conductor is joined here");
@@ -64,10 +70,13 @@ export const aluminumInEarth: Rule = {
   },
 };
 
-/** Electrode conductors, and the bonding jumpers that connect an electrode. */
+/** Electrode conductors, and the bonding jumpers between electrodes or at one. */
 function servesElectrode({ role, equipment, grounding }: Joint): boolean {
   if (role === "electrode-conductor") return true;
-  return role === "bonding" && (equipment?.kind === "electrode" || grounding?.electrode !== undefined);
+  if (role !== "bonding") return false;
+  return (
+    equipment?.kind === "electrode" || grounding?.electrode !== undefined || grounding?.bonding === "electrode-system"
+  );
 }
 
 /** Aluminum that ends at the joint, or that is bare where it goes on. */
