@@ -81,6 +81,13 @@ describe("sizes printed and the share of 83 %", () => {
     expect(main({ ratingA: 320 })).toBe("300 kcmil");
     expect(ask({ ratingA: 320 }).cite.locator).toBe("310.12");
   });
+  // hand: the printed sizes rest on conductors in raceway; in free air 166 A are found by the share, and the terminations, rated
+  // by the raceway table, still ask for 2/0 AWG (175 A at 75 C; 1/0 AWG 150 A)
+  test("in free air the share counts", () => {
+    const finding = ask({ run: { manner: "free-air", grouping: { in: "apart" } } });
+    expect(finding.results[0]?.value).toBe("2/0 AWG");
+    expect(finding.cite.locator).toBe("310.12");
+  });
   // hand: 166 A: at 46 C, 90 C column x 0.82: 2/0 AWG 195 x 0.82 = 159.9; 3/0 AWG 225 x 0.82 = 184.5
   test("with a correction the printed sizes do not hold", () => {
     expect(main({ run: { ambient: celsius(46) } })).toBe("3/0 AWG");
@@ -128,7 +135,12 @@ describe("where the rule holds", () => {
   // hand: the largest aluminum conductor, 2000 kcmil, 630 A x 0.50 = 315 A, is less than 332 A
   test("a load that no single conductor carries is refused", () => {
     const grouping: Grouping = { in: "raceway", conductors: 20 };
-    expect(ask({ ratingA: 400, run: { ...aluminum, grouping } }).refusal?.code).toBe("NO_SOLUTION");
+    expect(ask({ ratingA: 400, run: { ...aluminum, grouping } })).toMatchObject({
+      refusal: {
+        code: "NO_SOLUTION",
+        detail: "No single aluminum conductor carries 332 A there: use more sets in parallel.",
+      },
+    });
   });
   test("a rating that is no number is refused", () => {
     expect(() => ask({ ratingA: Number.NaN })).toThrow("question/ratingA");
