@@ -359,8 +359,12 @@ describe("what raceway fill cannot answer", () => {
     expect(main({ ask: "smallest-trade-size", raceway: { kind: "FMC" }, conductors: [thhn("14 AWG", 2)] })).toBe("1/2");
   });
   test("a question without conductors, or for how many of several kinds, is not accepted", () => {
-    expect(() => ask({ ask: "fill", raceway, conductors: [] })).toThrow(RangeError);
-    expect(() => ask({ ask: "how-many", raceway, conductors: [thhn("8 AWG", 2)] })).toThrow(RangeError);
+    expect(() => ask({ ask: "fill", raceway, conductors: [] })).toThrow(
+      expect.objectContaining({ path: "question/conductors" }),
+    );
+    expect(() => ask({ ask: "how-many", raceway, conductors: [thhn("8 AWG", 2)] })).toThrow(
+      expect.objectContaining({ path: "question/conductors" }),
+    );
     expect(() => ask({ ask: "how-many", raceway, conductors: [thhn("8 AWG"), thhn("6 AWG")] })).toThrow(RangeError);
     expect(() => ask({ ask: "fill", raceway, conductors: [thhn("8 AWG", 0)] })).toThrow(RangeError);
   });

@@ -18,7 +18,7 @@ export interface MotorCircuitQuestion {
   readonly motor: Motor;
   /** The other motors on the same conductor, for its ampacity. */
   readonly otherMotors?: readonly Motor[];
-  /** What else the conductor to several motors feeds, the continuous part apart. */
+  /** What else the conductor feeds beside the motors, or beside the one motor, the continuous part apart. */
   readonly otherContinuousLoadA?: number;
   readonly otherLoadA?: number;
   /** "other": short-time, intermittent, periodic or varying. */
