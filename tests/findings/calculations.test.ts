@@ -10,6 +10,7 @@ describe.each(Object.keys(CALCULATIONS) as CalculationName[])("%s", (name) => {
       for (const question of questions) {
         const finding = calculate(name, question as never, { ruleSet: edition.ruleSet, edition: edition.edition });
         const about = `${edition.edition} ${JSON.stringify(question)}`;
+        expect(finding.calculation, about).toBe(name);
         expect(faultsOf(finding.steps), about).toEqual([]);
         expect(JSON.parse(JSON.stringify(finding)), about).toEqual(finding);
         expect(finding.sentence, about).toMatch(/^\S.*\.$/);

@@ -146,6 +146,20 @@ describe("judging a pull box", () => {
     );
   });
 
+  // hand: 8 x 2 = 16 in across and 8 x 1 = 8 in down
+  test("every dimension that is too short is named", () => {
+    const entries = [
+      entry("A", "left", "2"),
+      entry("B", "right", "2"),
+      entry("C", "top", "1"),
+      entry("D", "bottom", "1"),
+    ];
+    const pulls = [pull("A", "B"), pull("C", "D")];
+    expect(ask({ entries, pulls, box: { width: inches(15), height: inches(7) } }).sentence).toBe(
+      "The box is too small: inside width 15 in of 16 in, inside height 7 in of 8 in.",
+    );
+  });
+
   const angle = { entries: [entry("A", "left", "2"), entry("B", "top", "2")] };
   const box = { width: inches(12), height: inches(12) };
   // hand: 6 x 2 = 12 in between the entries

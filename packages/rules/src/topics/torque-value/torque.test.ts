@@ -202,6 +202,12 @@ describe("facts that are missing and questions that are refused", () => {
   ] as const)("%j, nothing marked: %s", (drive, code) => {
     expect(ask({ drive, largestConductor: "35 mm2" }).refusal?.code).toBe(code);
   });
+  test("why there is no torque is said of each head", () => {
+    expect(ask({ drive: { kind: "hand" } }).sentence).toBe(
+      "It is turned by hand as its package says: no torque applies.",
+    );
+    expect(ask({ drive: { kind: "none" } }).sentence).toBe("Nothing is tightened: it is pressed, welded or sprung.");
+  });
   test("a clamp's bolt that is marked has its torque", () => {
     expect(result({ drive: { kind: "clamp-bolt" }, marked: { torque: lbfIn(150), on: "connector" } })).toBe(150);
   });
