@@ -233,6 +233,9 @@ describe("conductor of a motor", () => {
     expect(main({ ask: "conductor", motor: motor("2", { voltageV: 575 }), conductor: { metal: "copper" } })).toBe(
       "14 AWG",
     );
+    // published: Table 310.16, 14 AWG copper at 60 C: 15 A; what is not known counts at its lowest
+    const small = ask({ ask: "conductor", motor: motor("2", { voltageV: 575 }), conductor: { metal: "copper" } });
+    expect(small.steps.find(({ label }) => label === "ampacity at that limit")?.value).toBe(15);
   });
 });
 
@@ -325,6 +328,17 @@ describe("short-circuit device", () => {
       expect(finding.results.slice(0, 2).map(({ value }) => value)).toEqual([largest, byTable]);
       expect(finding.cite).toMatchObject({ edition: edition.edition, locator: "430.52(C)(1)" });
     }
+  });
+  // hand: 34 x 2.5 = 85, so 90 A; 30 hp wound-rotor 40 x 1.5 = 60 A, a standard rating itself
+  test("the next rating above is spoken of only where there is one", () => {
+    const breaker = { kind: "inverse-time-breaker" } as const;
+    expect(device("25", breaker).sentence).toBe(
+      "The inverse-time breaker is of 90 A or less: 85 A by the table, and the next standard rating above it.",
+    );
+    const exact = device("30", breaker, { kind: "wound-rotor" });
+    expect(exact.sentence).toBe("The inverse-time breaker is of 60 A or less: 60 A by the table.");
+    expect(exact.steps.at(-1)).toMatchObject({ because: "the value of the table is a standard rating" });
+    expect(device("25", { kind: "time-delay-fuse" }).sentence).toContain("The time-delay fuse is of 60 A or less");
   });
   test("the table stands in another place in 2023", () => {
     const locator = (edition: Edition) =>
