@@ -102,6 +102,43 @@ describe("smallest size of each allowance", () => {
     else expect(share(change)).toBeCloseTo(needed, 3);
   });
 
+  // published: where each allowance stands in 240.21
+  test.each([
+    ["feeder-tap-to-10-ft", "240.21(B)(1)"],
+    ["feeder-tap-to-25-ft", "240.21(B)(2)"],
+    ["primary-of-tapped-transformer", "240.21(B)(3)"],
+    ["secondary-of-tapped-transformer", "240.21(B)(3)"],
+    ["feeder-tap-in-high-bay", "240.21(B)(4)"],
+    ["feeder-tap-outdoors", "240.21(B)(5)"],
+    ["secondary-protected-by-primary", "240.21(C)(1)"],
+    ["secondary-to-10-ft", "240.21(C)(2)"],
+    ["industrial-secondary-to-25-ft", "240.21(C)(3)"],
+    ["secondary-outdoors", "240.21(C)(4)"],
+    ["secondary-to-25-ft", "240.21(C)(6)"],
+  ] as const)("%s stands in %s", (allowance, locator) => {
+    const change = {
+      allowance,
+      deviceAheadA: 100,
+      length: ft(10),
+      primaryV: 480,
+      secondaryV: 480,
+      highBay: BAY,
+      windings: "two-wire",
+      transformerSecondaryA: 50,
+    } as const;
+    for (const edition of EDITIONS)
+      expect(ask(change, edition).cite).toMatchObject({ locator, edition: edition.edition });
+  });
+
+  // hand: a third of 400 A is 133.3 A. Terminals without a mark count as 60 C where the device at the end is of 100 A or
+  // less: 2/0 AWG 145 A at 60 C; at 110 A they count as 75 C above 1 AWG: 1/0 AWG 150 A
+  test.each([
+    [100, "2/0 AWG"],
+    [110, "1/0 AWG"],
+  ])("unmarked terminals go by the device at the end, %d A: %s", (endDeviceA, size) => {
+    expect(main({ endDeviceA, run: { loadEnd: "unmarked" } })).toBe(size);
+  });
+
   // hand: 6 AWG 65 A at 75 C
   test.each([
     [195, "6 AWG"],
@@ -159,6 +196,10 @@ describe("smallest size of each allowance", () => {
     } as const;
     expect(main(change)).toBe("6 AWG");
     expect(main({ ...change, leavesEnclosure: true })).toBe("3/0 AWG");
+    // hand: of a secondary alike: 2000 / 10 = 200 A asks for 3/0 AWG where it leaves
+    const secondary = { ...change, allowance: "secondary-to-10-ft", primaryV: 480, secondaryV: 480 } as const;
+    expect(main(secondary)).toBe("6 AWG");
+    expect(main({ ...secondary, leavesEnclosure: true })).toBe("3/0 AWG");
   });
 });
 
@@ -301,6 +342,11 @@ describe("secondary conductors", () => {
       expect(check("250 kcmil", { ...change, length: ft(25.1) })).toBe(false);
       expect(askWithout("transformerSecondaryA", change).missing[0]?.path).toBe("question/transformerSecondaryA");
       expect(askWithout("endDeviceA", change).missing[0]?.path).toBe("question/endDeviceA");
+      expect(askWithout("endDeviceA", change).sentence).toContain("reach their ratings together");
+      expect(askWithout("endDeviceA").sentence).toBe(
+        "The device at the end of the conductor is not given; its ampacity must reach it.",
+      );
+      expect(ask(change).steps.map(({ label }) => label)).toContain("devices at the end together");
     });
   });
 
@@ -333,7 +379,11 @@ describe("facts that are missing", () => {
       "question/leavesEnclosure",
     );
     // A tenth of 400 A is less than the device at the end
-    expect(askWithout("leavesEnclosure", short).results[0]?.value).toBe("6 AWG");
+    const either = askWithout("leavesEnclosure", short);
+    expect(either.results[0]?.value).toBe("6 AWG");
+    expect(either.results.find(({ name }) => name === "share of the device ahead")?.value).toBe(40);
+    expect(either.steps.map(({ label }) => label)).not.toContain("leaves the enclosure in which it begins");
+    expect(ask(short).steps.map(({ label }) => label)).toContain("leaves the enclosure in which it begins");
     expect(askWithout("leavesEnclosure").outcome).toBe("answered");
   });
   test("a terminal's rating is asked for only where it decides", () => {
