@@ -298,6 +298,56 @@ describe("what no work can be done with", () => {
       "/question/tool/from",
       /no larger/,
     ],
+    [
+      "one reading alone",
+      "contact-resistance",
+      { readings: [{ joint: "A", microOhm: 18 }] },
+      400,
+      "/question/readings",
+      /list of 2 to 100/,
+    ],
+    [
+      "a reading of nothing",
+      "contact-resistance",
+      {
+        readings: [
+          { joint: "A", microOhm: 18 },
+          { joint: "B", microOhm: 0 },
+        ],
+      },
+      400,
+      "/question/readings/1/microOhm",
+      /from 0\.001/,
+    ],
+    [
+      "two readings of one joint",
+      "contact-resistance",
+      {
+        readings: [
+          { joint: "A", microOhm: 18 },
+          { joint: "A", microOhm: 19 },
+        ],
+      },
+      422,
+      "/question/readings/1/joint",
+      /of its own/,
+    ],
+    [
+      "a comparison with nothing",
+      "temperature-rise",
+      { comparisons: [] },
+      400,
+      "/question/comparisons",
+      /list of 1 to 20/,
+    ],
+    [
+      "a comparison with something else",
+      "temperature-rise",
+      { comparisons: [{ with: "last-year", temperatureRiseC: 3 }] },
+      400,
+      "/question/comparisons/0/with",
+      /like-part/,
+    ],
     ["a day that there is none of", "torque", { usedOn: "2026-02-30" }, 400, "/question/usedOn", /2026/],
   ])("refuses %s", async (_, name, change, status, pointer, accepted) => {
     const { errors } = await refusal(name, withQuestion(name, change), status);

@@ -21,6 +21,7 @@ import type { Draft } from "./draft.js";
 import { addPadFacts } from "./pad-facts.js";
 import { cmilOf } from "./read-table.js";
 import { indexOf, SCENES, sizeAt } from "./scenes.js";
+import { addStrandFacts } from "./strand-facts.js";
 
 export interface Generated extends Draft {
   readonly number: number;
@@ -37,6 +38,7 @@ export function generate(number: number): Generated {
   for (let change = 0; change < changes; change += 1) dice.pick(CHANGES)(draft, dice);
   addPadFacts(draft, number);
   addAccessFact(draft, number);
+  addStrandFacts(draft, number);
   return { ...draft, number };
 }
 

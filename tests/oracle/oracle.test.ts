@@ -130,6 +130,7 @@ const DECIDING = [
   "110.14 pad",
   "110.14(A) binding screw",
   "110.14(A) count",
+  "110.14(A) count of strands",
   "110.14(A) strands",
   "110.14(B) place",
   "110.14(C)",

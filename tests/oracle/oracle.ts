@@ -21,6 +21,7 @@ import { deterioratingAgent, place } from "./clauses/place.js";
 import { runThrough } from "./clauses/run-through.js";
 import { serviceMark } from "./clauses/service-mark.js";
 import { bendingSpace, fill } from "./clauses/space.js";
+import { strandCount } from "./clauses/strand-count.js";
 import { torque } from "./clauses/torque.js";
 import { bindingScrew, wireRange } from "./clauses/wire-range.js";
 import { settle } from "./settle.js";
@@ -33,6 +34,7 @@ export interface Judgment {
 
 const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   joining,
+  strandCount,
   metalMark,
   bindingScrew,
   ampacity,

@@ -14,6 +14,7 @@ import {
 import { type Case, conductorCount } from "./case.js";
 import { isBlock } from "./clauses/distribution-block.js";
 import { EVERY_MARK, markOf } from "./clauses/metals.js";
+import { formsToTry } from "./clauses/strand-count.js";
 import { areaOf } from "./read-table.js";
 
 interface Question {
@@ -57,6 +58,22 @@ const place: Ways = (question) => {
   // 300.5(B): the inside of a handhole is wet, and it is neither earth nor concrete.
   const possible = question.joint.equipment?.kind === "handhole" ? (["wet"] as const) : LOCATIONS;
   return possible.map((location) => withJoint(question, { place: { location } }));
+};
+
+/** Where the strands were counted, the forms of that count; one that is stated otherwise stays possible too. */
+const countedStrands: Ways = (question) => {
+  let questions: readonly Question[] = [question];
+  for (const [index, group] of question.joint.conductors.entries()) {
+    if (group.strands === undefined) continue;
+    const forms = formsToTry(group);
+    if (forms.length === 0) continue;
+    questions = questions.flatMap((one) =>
+      forms.map((stranding) =>
+        withJoint(one, { conductors: one.joint.conductors.with(index, { ...group, stranding }) }),
+      ),
+    );
+  }
+  return questions;
 };
 
 const strands: Ways = (question) => {
@@ -209,6 +226,7 @@ const sole: Ways = (question) => {
 
 const WAYS: readonly Ways[] = [
   place,
+  countedStrands,
   strands,
   duties,
   mark,

@@ -8,6 +8,7 @@ import { PLACE_JOINTS } from "./place.js";
 import { PROJECT_JOINTS } from "./project-rules.js";
 import { REWORK_JOINTS } from "./rework.js";
 import { SPACE_JOINTS } from "./space.js";
+import { STRANDING_JOINTS } from "./stranding.js";
 import { TORQUE_JOINTS } from "./torque.js";
 import { USE_JOINTS } from "./use.js";
 
@@ -21,5 +22,6 @@ export const MORE_JOINTS: readonly MoreJoint[] = [
   ...REWORK_JOINTS,
   ...SPACE_JOINTS,
   ...TORQUE_JOINTS,
+  ...STRANDING_JOINTS,
   ...USE_JOINTS,
 ];

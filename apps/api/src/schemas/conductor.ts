@@ -16,6 +16,14 @@ export const ConductorGroup = strict(
     metal: enumOf(CONDUCTOR_METALS),
     size: Size,
     stranding: enumOf(STRANDINGS),
+    strands: Type.Optional(
+      Type.Integer({
+        minimum: 1,
+        maximum: 100_000,
+        description:
+          'how many strands were counted, a whole number from 1 to 100000: tells the class where stranding is "unknown"',
+      }),
+    ),
     insulation: enumOf(INSULATIONS),
     insulationRating: Type.Optional(ref(Temperature)),
     duty: Type.Optional(enumOf(["run", "tap"] as const)),

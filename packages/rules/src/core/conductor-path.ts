@@ -12,7 +12,16 @@ export function conductorPath(group: number, fact: ConductorFact): string {
   return pathsOf(group)[fact] ?? `joint/conductors/${String(group)}/${fact}`;
 }
 
-const FACTS: readonly ConductorFact[] = ["count", "size", "metal", "stranding", "insulation", "duty", "uncut"];
+const FACTS: readonly ConductorFact[] = [
+  "count",
+  "size",
+  "metal",
+  "stranding",
+  "strands",
+  "insulation",
+  "duty",
+  "uncut",
+];
 const NONE: Readonly<Partial<Record<ConductorFact, string>>> = {};
 /** More groups than this meet in no joint of a real job. */
 const KEPT = 64;

@@ -2,7 +2,9 @@
 import type { ConductorGroup, ConductorMetal, Stranding } from "./conductor.js";
 
 /** "4/0 AWG compact aluminum", "12 AWG solid copper", "2/0 AWG class B copper". */
-export function conductorWords({ size, stranding, metal }: ConductorGroup): string {
+export function conductorWords({ size, stranding, strands, metal }: ConductorGroup): string {
+  if (stranding === "unknown" && strands !== undefined)
+    return `${size} ${metalWords(metal)} of ${strands === 1 ? "one strand" : `${String(strands)} strands`}`;
   return stranding === "unknown"
     ? `${size} ${metalWords(metal)} of unknown stranding`
     : `${size} ${strandingWords(stranding)} ${metalWords(metal)}`;

@@ -111,6 +111,8 @@ export interface ConductorGroup {
   /** "4/0 AWG", "250 kcmil", "35 mm2". */
   readonly size: string;
   readonly stranding: Stranding;
+  /** How many strands were counted: tells the class where it is "unknown", and is compared with it where it is given. */
+  readonly strands?: number;
   readonly insulation: Insulation;
   /**
    * For "other", "equipment-lead" and "fixture-wire": its own rating. For "bare": the lowest rating of the insulated

@@ -31,7 +31,9 @@ export function parallelSets(question: RemedyQuestion): Remedy[] {
   for (let legs = 2; legs <= LEGS_MAX; legs += 1)
     for (const size of sizes) {
       if (!(sizeOf(size).areaKcmil * legs >= area) || size === conductor.size) continue;
-      const leg: ConductorGroup = { ...conductor, size, count: legs };
+      // Strands were counted at the size there was.
+      const { strands: _counted, ...uncounted } = conductor;
+      const leg: ConductorGroup = { ...uncounted, size, count: legs };
       const inParallel: Joint = {
         ...joint,
         conductors: [leg],

@@ -31,7 +31,8 @@ export function stubs(question: RemedyQuestion): Remedy[] {
   const metals: ConductorMetal[] = conductor.metal === "copper" ? ["copper"] : [conductor.metal, "copper"];
   return metals.flatMap((metal) => {
     for (const size of sizesDownFrom(conductor.size, edition)) {
-      const stub: ConductorGroup = { ...conductor, metal, size, stranding: "class-B" };
+      const { strands: _counted, ...uncounted } = conductor;
+      const stub: ConductorGroup = { ...uncounted, metal, size, stranding: "class-B" };
       if (stub.size === conductor.size && metal === conductor.metal && stub.stranding === conductor.stranding) continue;
       const remedy = remedyWith(question, conductor, stub);
       if (remedy !== undefined) return remedy;

@@ -335,5 +335,8 @@ function useText({ opening, conductors }: OpeningUse): string {
 
 /** "1 x 4/0 AWG copper, class-B, THHN/THWN-2". */
 function conductorText(group: ConductorGroup): string {
-  return `${String(group.count)} x ${group.size} ${group.metal}, ${group.stranding}, ${group.insulation}`;
+  const { count, size, metal, stranding, strands, insulation } = group;
+  const counted = strands === undefined ? stranding : `${String(strands)} strands`;
+  const form = stranding === "unknown" || strands === undefined ? counted : `${stranding}, ${counted}`;
+  return `${String(count)} x ${size} ${metal}, ${form}, ${insulation}`;
 }

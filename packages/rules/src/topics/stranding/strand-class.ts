@@ -17,6 +17,7 @@ import {
 } from "../../core/opening-fit.js";
 import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
+import { type CountedForm, countedForms, formFit, formsWords } from "./counted-strands.js";
 
 const ID = "strand-class";
 
@@ -26,7 +27,10 @@ const ID = "strand-class";
  * NFPA 70 110.14 (2017, 2020, 2023), in our words: a connector for conductors with finer strands than class B and C is one identified for
  * that class; and 110.3(B), a listing that names strand forms covers those. A range without strand marks is for class B
  * and C.
- * Worked: class K in a lug listed for solid, B, C and compact is refused; class C passes.
+ * Where the strands were counted, the count tells the form (Chapter 9 Table 10; ASTM B8, B172, B173, B174), and where it
+ * leaves several the connector must be listed for each of them or the form is asked for. A count that is not that of the
+ * form stated is asked about.
+ * Worked: class K in a lug listed for solid, B, C and compact is refused; class C passes. 2/0 AWG of 1330 strands is class K.
  * Silent: class B and C as the base case say nothing of solid, compressed and compact; ASTM classes say nothing of IEC 60228
  * classes; all these, and stranding that is not known, are asked about.
  */
@@ -34,22 +38,108 @@ export const strandClass: Rule = {
   id: ID,
   title: "Strand form of the conductor",
   clauses: ["finelyStranded", "instructions"],
-  needs: ["joint/conductors/0/stranding", "connector/openings/0/ranges"],
+  needs: ["joint/conductors/0/stranding", "joint/conductors/0/strands", "connector/openings/0/ranges"],
   cannotSee: "the strands of the conductor on site",
   check(subject, edition) {
     const landed = landedGroups(subject.landings);
     if (landed.length === 0) return notApplicable(ID, "no conductor lies in an opening");
     let questioned: LandedGroup | undefined;
+    let asked: CheckFinding | undefined;
     for (const one of landed) {
+      const { strands } = one.conductor;
+      if (strands !== undefined) {
+        const counted = countedFinding(subject, edition, one, strands);
+        if (counted?.outcome === "fail") return counted;
+        asked ??= counted;
+        if (counted !== undefined || one.conductor.stranding === "unknown") continue;
+      }
       const fit = strandingFit(one.conductor.stranding, one.opening);
       if (fit === "refused") return refusedFinding(subject, edition, one);
       if (fit === "unknown") questioned ??= one;
     }
+    if (asked !== undefined) return asked;
     return questioned === undefined
       ? passedFinding(subject, edition, landed)
       : askedFinding(subject, edition, questioned);
   },
 };
+
+/**
+ * What the count of strands alone settles: a refusal, a question, or nothing. Nothing where the form is stated and has the
+ * count, and where every form with the count is listed.
+ */
+function countedFinding(
+  subject: JointSubject,
+  edition: Edition,
+  one: LandedGroup,
+  strands: number,
+): CheckFinding | undefined {
+  const { conductor, opening, group } = one;
+  const { stranding: stated, size } = conductor;
+  const worksheet = new Worksheet();
+  const { forms, step } = countedForms(worksheet, one, strands, edition);
+  if (stated !== "unknown" && forms.includes(stated)) return undefined;
+  const possible: readonly CountedForm[] = stated === "unknown" ? forms : [...forms, stated];
+  const fits = possible.map((form) => formFit(form, size, opening));
+  const listed = listedIn(opening.ranges);
+  const offered = listed.length === 0 ? "not known" : strandingListWords(listed);
+  const cite = edition.clauses.finelyStranded;
+  const words = formsWords(possible);
+  const text = { cite, required: `connector listed for ${words === "" ? "the strand form" : words}`, offered };
+  const given = stated === "unknown" ? undefined : formStep(worksheet, one);
+  if (possible.length > 0 && fits.every((fit) => fit === "refused") && !fitsElsewhere(subject, possible, size)) {
+    const marks = listedStep(worksheet, subject, edition, one, opening.ranges, listed);
+    worksheet.conclude(
+      "the strand form is listed",
+      "fail",
+      given === undefined ? [step, marks] : [step, given, marks],
+      "none of the forms that it may be is listed",
+      cite,
+    );
+    return settled(ID, worksheet, {
+      ...text,
+      sentence: `The connector is listed for ${offered}; ${size} of ${countWords(strands)} is ${stated === "unknown" ? words : `stated as ${strandingWords(stated)} and may be ${words}`}, and may not be joined with it.`,
+      fix: `a connector identified for ${words}`,
+    });
+  }
+  if (stated !== "unknown")
+    return asking(
+      ID,
+      worksheet,
+      conductorPath(group, "strands"),
+      forms.length === 0
+        ? `No class that is held has ${countWords(strands)} at ${size}, and ${strandingWords(stated)} is stated: count them again, or read the class off the wire.`
+        : `${size} of ${countWords(strands)} is ${formsWords(forms)}, and ${strandingWords(stated)} is stated: one of the two is wrong.`,
+      text,
+    );
+  if (forms.length > 0 && fits.every((fit) => fit === "fits")) return undefined;
+  if (forms.length > 0 && listed.length === 0)
+    return asking(
+      ID,
+      worksheet,
+      `${subject.origin}/openings/${String(one.openingIndex)}/ranges`,
+      "The strand forms that the connector is listed for are not known.",
+      text,
+    );
+  return asking(
+    ID,
+    worksheet,
+    conductorPath(group, "stranding"),
+    forms.length === 0
+      ? `No class that is held has ${countWords(strands)} at ${size}; read the class off the wire or its data sheet.`
+      : `${size} of ${countWords(strands)} is ${words}, and the connector is listed for ${offered}; which it is decides.`,
+    text,
+  );
+}
+
+/** A form not listed here may be in an opening where the conductor does not lie now. */
+function fitsElsewhere({ connector }: JointSubject, forms: readonly CountedForm[], size: string): boolean {
+  return connector.openings.some((opening) => forms.some((form) => formFit(form, size, opening) !== "refused"));
+}
+
+function countWords(strands: number): string {
+  return strands === 1 ? "one strand" : `${String(strands)} strands`;
+}
 
 function refusedFinding(subject: JointSubject, edition: Edition, one: LandedGroup): CheckFinding {
   const { conductor, opening } = one;
@@ -110,11 +200,32 @@ function passedFinding(subject: JointSubject, edition: Edition, landed: readonly
   const forms: string[] = [];
   const lists: string[] = [];
   for (const one of landed) {
-    const { stranding } = one.conductor;
+    const { stranding, strands } = one.conductor;
     const ranges = rangesFor(one);
     const listed = listedIn(ranges);
+    let counted: Step | undefined;
+    if (strands !== undefined) {
+      const { forms: possible, step } = countedForms(worksheet, one, strands, edition);
+      counted = step;
+      if (stranding === "unknown") {
+        cite = edition.clauses.finelyStranded;
+        const marks = listedStep(worksheet, subject, edition, one, ranges, listed);
+        worksheet.conclude(
+          "the strand form is listed",
+          "pass",
+          [step, marks],
+          "every form that it may be is listed at this size",
+          cite,
+        );
+        addOnce(forms, formsWords(possible));
+        addOnce(lists, strandingListWords(listed));
+        continue;
+      }
+    }
     if (isFinerThanClassC(stranding)) cite = edition.clauses.finelyStranded;
     const form = formStep(worksheet, one);
+    if (counted !== undefined)
+      worksheet.compare("the count is that of the form", form, "in", counted, edition.clauses.finelyStranded);
     worksheet.compare(
       "the strand form is listed",
       form,

@@ -1,18 +1,14 @@
 import type { Calculation, CalculationFinding } from "../../core/calculation.js";
-import { CalculationSheet, isClosed } from "../../core/calculation-sheet.js";
+import { CalculationSheet } from "../../core/calculation-sheet.js";
 import type { ConductorMetal } from "../../core/conductor.js";
-import { conductorAreaCmil } from "../../core/conductor-area.js";
 import { sizeOf } from "../../core/conductor-size.js";
 import { listWords } from "../../core/conductor-words.js";
 import type { Edition } from "../../core/edition.js";
-import type { Step } from "../../core/finding.js";
-import { cellAt, cellForSize, isRefused, type Table } from "../../core/table.js";
+import { type CountedClass, countedClasses, type StrandLay } from "./counted-classes.js";
 
 const NAME = "strand-class";
 
-/** How the strands lie: in layers around one, in ropes made of such layers, or bunched, alone or in ropes. */
-export const STRAND_LAYS = ["concentric", "rope-of-concentric", "bunched"] as const;
-export type StrandLay = (typeof STRAND_LAYS)[number];
+export { STRAND_LAYS, type StrandLay } from "./counted-classes.js";
 
 export interface StrandClassQuestion {
   readonly size: string;
@@ -21,16 +17,6 @@ export interface StrandClassQuestion {
   /** Needed only where the count is that of several classes. */
   readonly lay?: StrandLay;
 }
-
-interface Candidate {
-  readonly class: string;
-  readonly lay: StrandLay;
-  readonly step: Step;
-}
-
-/** Standard counts of bunched conductors bring the area of a strand within so much of that of the wire. */
-const WIRE_FROM = 0.96;
-const WIRE_TO = 1.04;
 
 /**
  * Which strand class has so many strands at this size?
@@ -64,101 +50,16 @@ export const strandCount: Calculation<StrandClassQuestion> = {
     const metal = sheet.given("metal", question.metal, "question/metal");
     const strands = sheet.count("number of strands", question.strands, "question/strands", "strands");
     if (question.strands === 1) return finish(sheet, { class: "solid", step: strands }, question, edition);
-    const candidates = candidatesOf(sheet, question, { size, metal, strands }, edition);
-    if (isClosed(candidates)) return candidates;
+    const candidates = countedClasses(sheet, { size, metal, strands }, edition);
+    if ("refusal" in candidates) return sheet.outsideTable(candidates, edition.tables.conductorPropertiesStranded.cite);
     return choose(sheet, candidates, question, edition);
   },
 };
 
-interface Facts {
-  readonly size: Step;
-  readonly metal: Step;
-  readonly strands: Step;
-}
-
-function candidatesOf(
-  sheet: CalculationSheet,
-  question: StrandClassQuestion,
-  facts: Facts,
-  edition: Edition,
-): readonly Candidate[] | CalculationFinding {
-  const copper = question.metal === "copper";
-  const { stranding, fineStrands } = edition.tables;
-  const found: (Candidate | undefined)[] = copper
-    ? [
-        counted(sheet, stranding, "copperB", "class-B", "concentric", facts),
-        counted(sheet, stranding, "copperC", "class-C", "concentric", facts),
-        counted(sheet, fineStrands, "classD", "class-D", "concentric", facts),
-        counted(sheet, fineStrands, "classG", "class-G", "rope-of-concentric", facts),
-        counted(sheet, fineStrands, "classH", "class-H", "rope-of-concentric", facts),
-      ]
-    : [counted(sheet, stranding, "aluminumB", "class-B", "concentric", facts)];
-  const counts = found.filter((candidate) => candidate !== undefined);
-  // Bunched conductors are copper.
-  if (!copper) return counts;
-  const bunched = bunchedClass(sheet, facts, edition);
-  if (bunched !== undefined && isClosed(bunched)) return bunched;
-  return bunched === undefined ? counts : [...counts, bunched];
-}
-
-/** A class whose count is printed for the size, where it is this one. */
-function counted(
-  sheet: CalculationSheet,
-  table: Table,
-  column: string,
-  name: string,
-  lay: StrandLay,
-  { size, metal, strands }: Facts,
-): Candidate | undefined {
-  const cell = cellForSize(table, String(size.value), column);
-  if (isRefused(cell)) return undefined;
-  const printed = sheet.read(`strands of ${name}`, cell, [size, metal]);
-  return sheet.compare(`the count is that of ${name}`, strands, "=", printed, cell.cite)
-    ? { class: name, lay, step: sheet.last }
-    : undefined;
-}
-
-/** The bunched class whose wire has the area of one strand. */
-function bunchedClass(
-  sheet: CalculationSheet,
-  { size, strands }: Facts,
-  edition: Edition,
-): Candidate | CalculationFinding | undefined {
-  const table = edition.tables.bunchedStrands;
-  // The areas of fixture wire below 18 AWG are not printed, so no wire of a bunch can be told there.
-  const text = String(size.value);
-  if (text.endsWith("AWG") && isRefused(cellAt(edition.tables.conductorPropertiesStranded, text, "areaCmil")))
-    return undefined;
-  const area = conductorAreaCmil(sheet, size, edition);
-  if (isClosed(area)) return area;
-  const wire = sheet.divide("area of one strand", area, strands, "cmil", table.cite);
-  const least = sheet.state("least area against the wire of a class", WIRE_FROM, table.cite);
-  const most = sheet.state("largest area against the wire of a class", WIRE_TO, table.cite);
-  for (const { label: name } of table.rows) {
-    const cell = cellAt(table, name, "wireAreaCmil");
-    if (isRefused(cell)) continue;
-    const printed = sheet.read(`wire of ${name}`, cell, []);
-    const from = sheet.multiply(`least strand of ${name}`, [printed, least], "cmil", table.cite);
-    if (!sheet.compare(`a strand is no thinner than ${name} has it`, wire, ">=", from, table.cite)) continue;
-    const enough = sheet.last;
-    const to = sheet.multiply(`largest strand of ${name}`, [printed, most], "cmil", table.cite);
-    if (!sheet.compare(`a strand is no thicker than ${name} has it`, wire, "<=", to, table.cite)) continue;
-    const step = sheet.conclude(
-      `a strand is a wire of ${name}`,
-      true,
-      [enough, sheet.last],
-      "its area is that of the wire, as near as standard counts come to it",
-      table.cite,
-    );
-    return { class: name, lay: "bunched", step };
-  }
-  return undefined;
-}
-
 /** One class, or the lay that tells the classes apart. */
 function choose(
   sheet: CalculationSheet,
-  candidates: readonly Candidate[],
+  candidates: readonly CountedClass[],
   question: StrandClassQuestion,
   edition: Edition,
 ): CalculationFinding {
@@ -200,7 +101,7 @@ function choose(
 
 function finish(
   sheet: CalculationSheet,
-  candidate: Omit<Candidate, "lay">,
+  candidate: Omit<CountedClass, "lay">,
   { size, strands }: StrandClassQuestion,
   edition: Edition,
 ): CalculationFinding {

@@ -108,18 +108,18 @@ function isLimited({ listings }: Connector): boolean {
 
 /** Whether the scope of the splicing connectors holds the conductor. */
 function coverOf(conductor: ConductorGroup): "within" | "outside" | "unknown" {
-  const { metal, stranding } = conductor;
+  const { metal, stranding, strands } = conductor;
   const size = sizeOf(conductor.size);
   if (!isAtMost(size, LARGEST)) return "outside";
   if (metal === "copper") return "within";
   if (isBelow(size, SMALLEST_ALUMINUM)) return "outside";
   if (isAtMost(size, LARGEST_SOLID_ALUMINUM)) return "within";
-  if (stranding === "unknown") return "unknown";
-  return isSolid(stranding) ? "outside" : "within";
+  if (stranding === "unknown" && strands === undefined) return "unknown";
+  return isSolid(conductor) ? "outside" : "within";
 }
 
-function isSolid(stranding: ConductorGroup["stranding"]): boolean {
-  return stranding === "solid" || stranding === "iec-class-1";
+function isSolid({ stranding, strands }: ConductorGroup): boolean {
+  return stranding === "solid" || stranding === "iec-class-1" || (stranding === "unknown" && strands === 1);
 }
 
 function isAtMost(size: ConductorSize, end: ScopeEnd): boolean {
@@ -131,10 +131,11 @@ function isBelow(size: ConductorSize, end: ScopeEnd): boolean {
 }
 
 /** The end of the scope that is nearest to being passed: the smallest size for what lies below it, else the largest. */
-function limitFor({ metal, size, stranding }: ConductorGroup): ScopeEnd {
+function limitFor(conductor: ConductorGroup): ScopeEnd {
+  const { metal, size } = conductor;
   if (metal === "copper") return LARGEST;
   if (isBelow(sizeOf(size), SMALLEST_ALUMINUM)) return SMALLEST_ALUMINUM;
-  return isSolid(stranding) ? LARGEST_SOLID_ALUMINUM : LARGEST;
+  return isSolid(conductor) ? LARGEST_SOLID_ALUMINUM : LARGEST;
 }
 
 function writeCover(worksheet: Worksheet, conductor: ConductorGroup, group: number, edition: Edition): Step {
@@ -145,7 +146,11 @@ function writeCover(worksheet: Worksheet, conductor: ConductorGroup, group: numb
   const limit = limitFor(conductor);
   const facts = [worksheet.given("conductor metal", conductor.metal, `${head}/metal`)];
   if (conductor.metal !== "copper")
-    facts.push(worksheet.given("strand form", conductor.stranding, `${head}/stranding`));
+    facts.push(
+      conductor.stranding === "unknown" && conductor.strands !== undefined
+        ? worksheet.given("number of strands", conductor.strands, `${head}/strands`, "strands")
+        : worksheet.given("strand form", conductor.stranding, `${head}/stranding`),
+    );
   const small = limit === SMALLEST_ALUMINUM;
   const metric = sizeOf(conductor.size).series === "metric";
   const end = worksheet.state(
