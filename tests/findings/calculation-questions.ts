@@ -198,6 +198,7 @@ export const CALCULATION_QUESTIONS: { readonly [Name in CalculationName]: readon
     { kind: "area", area: { value: 70, unit: "mm2" }, to: "in2" },
     { kind: "temperature", temperature: { value: -40.5, unit: "degF" }, to: "Cel" },
     { kind: "temperature", temperature: c(-40.5), to: "degF" },
+    { kind: "temperature", temperature: { value: 90.1, unit: "degF" }, to: "degF" },
     { kind: "wire-geometry", size: "10 AWG" },
     { kind: "wire-geometry", size: "4/0 AWG" },
     { kind: "wire-geometry", size: "250 kcmil" },

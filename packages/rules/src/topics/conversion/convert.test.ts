@@ -59,6 +59,12 @@ describe("units", () => {
   ] as const)("%s: %d is %s %d", (unit, value, to, expected) => {
     expect(main({ kind: "temperature", temperature: { value, unit }, to })).toBe(expected);
   });
+  // hand: 90.1 degF is 32.2777... C, which is no decimal; the figure as it was posted is
+  test("a temperature that is asked for as it was posted stays that very figure", () => {
+    const finding = ask({ kind: "temperature", temperature: { value: 90.1, unit: "degF" }, to: "degF" });
+    expect(finding.results[0]).toMatchObject({ value: 90.1, unit: "degF" });
+    expect(finding.sentence).toBe("90.1 degF is 90.1 degF.");
+  });
   test("a round trip comes back exactly", () => {
     for (const value of [0.1, 1 / 3, 275, 12345.678]) {
       const there = Number(main({ kind: "length", length: { value, unit: "ft" }, to: "m" }));
@@ -94,6 +100,15 @@ describe("geometry of a gauge size (ASTM B258)", () => {
     ["30 AWG", 0.01],
   ])("published: %s measures %d in", (size, diameter) => {
     expect(Math.abs(Number(main({ kind: "wire-geometry", size })) - diameter)).toBeLessThanOrEqual(0.00005001);
+  });
+  // hand: 10 AWG is 10 in the formula, 1/0 AWG 0, 4/0 AWG -3
+  test.each([
+    ["10 AWG", "0.005 x 92 ^ ((36 - 10) / 39)"],
+    ["1/0 AWG", "0.005 x 92 ^ ((36 - 0) / 39)"],
+    ["4/0 AWG", "0.005 x 92 ^ ((36 - (-3)) / 39)"],
+  ])("%s is written into the formula as %s", (size, substituted) => {
+    const step = ask({ kind: "wire-geometry", size }).steps.find(({ label }) => label === "diameter in inches");
+    expect(step).toMatchObject({ substituted });
   });
   // hand: 4/0 has 0.46 in exactly: 211600 circular mils, 11.684 mm, 107.2193 mm2
   test("4/0 AWG", () => {

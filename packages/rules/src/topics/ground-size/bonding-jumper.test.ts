@@ -70,6 +70,9 @@ describe("size of a bonding jumper", () => {
     expect(ask(question).missing[0]?.path).toBe("question/equivalentSupply");
     expect(main({ ...question, equivalentSupply: copper("500 kcmil", 3) })).toBe("4/0 AWG");
     expect(() => ask({ ...question, equivalentSupply: aluminum("500 kcmil", 3) })).toThrow("metal of the jumper");
+    expect(() => ask({ ...question, equivalentSupply: aluminum("500 kcmil", 3) })).toThrow(
+      expect.objectContaining({ path: "question/equivalentSupply/metal" }),
+    );
     // Within the table it does not matter
     expect(main({ supply: aluminum("500 kcmil", 3) })).toBe("2/0 AWG");
   });
@@ -80,6 +83,16 @@ describe("size of a bonding jumper", () => {
     [1, "250 kcmil"],
   ])("%d raceways bonded apart: %s", (racewaysBondedApart, jumper) => {
     expect(main({ supply: copper("500 kcmil", 4), racewaysBondedApart })).toBe(jumper);
+  });
+  // hand: four sets of 1000 kcmil aluminum in two raceways, 2000 kcmil each; copper that carries as much: four sets of 700
+  // kcmil, 1400 in each raceway x 0.125 = 175 kcmil: 4/0 AWG; in one raceway 2800 x 0.125 = 350 kcmil
+  test("an equivalent supply is divided among the raceways too", () => {
+    const question = { supply: aluminum("1000 kcmil", 4), equivalentSupply: copper("700 kcmil", 4) };
+    expect(main({ ...question, racewaysBondedApart: 2 })).toBe("4/0 AWG");
+    expect(main(question)).toBe("350 kcmil");
+    expect(() => ask({ ...question, equivalentSupply: copper("700 kcmil", 3), racewaysBondedApart: 2 })).toThrow(
+      "must divide the 3 sets of the supply evenly",
+    );
   });
   test("the sets are divided evenly among the raceways", () => {
     expect(() => ask({ supply: copper("500 kcmil", 4), racewaysBondedApart: 3 })).toThrow("racewaysBondedApart");
@@ -96,7 +109,14 @@ describe("facts that are missing and questions that are refused", () => {
     expect(ask({ kind }).missing[0]?.path).toBe(kind === "load-side" ? "question/deviceA" : "question/supply");
   });
   test("a supply of another system is refused", () => {
-    expect(ask({ supply: copper("240 mm2") }).refusal?.code).toBe("OUTSIDE_TABLE");
+    expect(ask({ supply: copper("240 mm2") }).refusal).toEqual({
+      code: "OUTSIDE_TABLE",
+      detail: "question/supply/size must be a size in AWG or kcmil, not 240 mm2.",
+    });
+    const equivalentSupply = copper("240 mm2", 3);
+    expect(ask({ supply: aluminum("600 kcmil", 3), equivalentSupply }).refusal?.detail).toContain(
+      "question/equivalentSupply/size",
+    );
   });
   // hand: twenty sets of 1000 kcmil: 20000 x 0.125 = 2500 kcmil
   test("an area that no single conductor has is refused", () => {

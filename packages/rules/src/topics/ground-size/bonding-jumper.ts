@@ -110,7 +110,7 @@ function supplySide(
     );
   const total = supplyArea(sheet, supply, "question/supply", "supply", edition);
   if (isClosed(total)) return total;
-  const area = areaInOneRaceway(sheet, question, total, edition);
+  const area = areaInOneRaceway(sheet, question.racewaysBondedApart, supply, total, edition);
   const apart = question.racewaysBondedApart !== undefined;
   const cite = apart ? clauses.bondingJumperInRaceways : clauses.bondingJumperSize;
   const table = jumperTable(supply.metal, edition);
@@ -130,7 +130,7 @@ function supplySide(
       edition,
     );
   }
-  const base = shareBase(sheet, question, area, edition);
+  const base = supply.metal === metal ? area : equivalentBase(sheet, question, edition);
   if (isClosed(base)) return base;
   const least = writeShare(sheet, base, read, table);
   return finish(
@@ -147,14 +147,14 @@ function supplySide(
 /** Jumpers in each of several raceways go by what lies in one of them. */
 function areaInOneRaceway(
   sheet: CalculationSheet,
-  { racewaysBondedApart, supply }: BondingJumperQuestion,
+  racewaysBondedApart: number | undefined,
+  { sets }: SupplyConductors,
   total: Step,
   { clauses }: Edition,
 ): Step {
   if (racewaysBondedApart === undefined) return total;
   const path = "question/racewaysBondedApart";
   const raceways = sheet.count("raceways with a jumper each", racewaysBondedApart, path, "raceways");
-  const sets = supply?.sets ?? 1;
   if (!(sets % racewaysBondedApart === 0))
     throw new UnusableFact(
       path,
@@ -164,15 +164,12 @@ function areaInOneRaceway(
   return sheet.divide("supply area in one raceway", total, raceways, "kcmil", clauses.bondingJumperInRaceways);
 }
 
-/** The area that the share is taken of: of the jumper's own metal. */
-function shareBase(
+/** The area that the share is taken of where the supply is of another metal: conductors of the jumper's own. */
+function equivalentBase(
   sheet: CalculationSheet,
-  question: BondingJumperQuestion,
-  area: Step,
+  { metal, equivalentSupply, racewaysBondedApart }: BondingJumperQuestion,
   edition: Edition,
 ): Step | CalculationFinding {
-  const { supply, metal, equivalentSupply } = question;
-  if (supply?.metal === metal) return area;
   const cite = edition.clauses.bondingJumperSize;
   if (equivalentSupply === undefined)
     return sheet.ask(
@@ -183,7 +180,7 @@ function shareBase(
   if (equivalentSupply.metal !== metal)
     throw new UnusableFact("question/equivalentSupply/metal", "must be the metal of the jumper", metal);
   const total = supplyArea(sheet, equivalentSupply, "question/equivalentSupply", "equivalent supply", edition);
-  return isClosed(total) ? total : areaInOneRaceway(sheet, { ...question, supply: equivalentSupply }, total, edition);
+  return isClosed(total) ? total : areaInOneRaceway(sheet, racewaysBondedApart, equivalentSupply, total, edition);
 }
 
 function finish(

@@ -81,6 +81,14 @@ describe("size of an electrode conductor", () => {
   test.each(ELECTRODES)("to a %s and on to another: by the service", (electrode) => {
     expect(main({ service: SERVICE, electrode, soleConnection: false })).toBe("3/0 AWG");
   });
+  test("the service that asks for the size is named", () => {
+    expect(ask({ service: SERVICE, soleConnection: false }).sentence).toBe(
+      "The electrode conductor is 3/0 AWG copper or larger: the service of 3 x 600 kcmil asks for it.",
+    );
+    expect(ask({ service: { ...SERVICE, sets: 1 }, soleConnection: false }).sentence).toContain(
+      "the service of 600 kcmil asks for it",
+    );
+  });
   test("aluminum draws advice", () => {
     expect(ask({ service: SERVICE, metal: "aluminum", soleConnection: false }).advice[0]).toContain("250.64(A)");
   });
@@ -94,13 +102,22 @@ describe("facts that are missing and questions that are refused", () => {
     expect(ask({ service: SERVICE }).missing[0]?.path).toBe("question/electrode");
     expect(ask({ service: SERVICE, electrode: "plate" }).missing[0]?.path).toBe("question/soleConnection");
     expect(ask({ service: SERVICE, electrode: "water-pipe" }).outcome).toBe("answered");
+    // published: Table 250.66: 1/0 AWG copper 6 AWG copper or 4 AWG aluminum, which is the least to a rod too; 2/0 AWG copper
+    // 4 AWG or 2 AWG aluminum, and a rod alone would need less
     const small = { size: "1/0 AWG", metal: "copper", sets: 1 } as const;
     expect(main({ service: small })).toBe("6 AWG");
+    expect(main({ service: small, metal: "aluminum" })).toBe("4 AWG");
+    const larger = { ...small, size: "2/0 AWG" };
+    expect(ask({ service: larger }).missing[0]?.path).toBe("question/electrode");
+    expect(ask({ service: larger, metal: "aluminum" }).missing[0]?.path).toBe("question/electrode");
     const medium = { size: "3/0 AWG", metal: "copper", sets: 1 } as const;
     expect(ask({ service: medium, electrode: "concrete-encased-rebar" }).outcome).toBe("answered");
   });
   test("a service of another system is refused, sets must be counted", () => {
-    expect(ask({ service: { ...SERVICE, size: "240 mm2" } }).refusal?.code).toBe("OUTSIDE_TABLE");
+    expect(ask({ service: { ...SERVICE, size: "240 mm2" } }).refusal).toEqual({
+      code: "OUTSIDE_TABLE",
+      detail: "question/service/size must be a size in AWG or kcmil, not 240 mm2.",
+    });
     expect(() => ask({ service: { ...SERVICE, sets: 0 } })).toThrow("question/service/sets");
   });
 });

@@ -66,7 +66,7 @@ export const electrodeConductor: Calculation<ElectrodeConductorQuestion> = {
     const byService = sheet.read("least size by the service", cell, [area, metalStep]);
     const cap = capStep(sheet, question, byService, metalStep, edition);
     if (cap !== undefined && isClosed(cap)) return cap;
-    return finish(sheet, question, byService, cap, edition);
+    return finish(sheet, metal, service, byService, cap, edition);
   },
 };
 
@@ -136,7 +136,8 @@ function ringCap(
 
 function finish(
   sheet: CalculationSheet,
-  { metal, service }: ElectrodeConductorQuestion,
+  metal: ConductorMetal,
+  { sets, size: serviceSize }: SupplyConductors,
   byService: Step,
   cap: CapStep | undefined,
   edition: Edition,
@@ -145,7 +146,7 @@ function finish(
   const tableArea = writeArea(sheet, sizeOf(String(byService.value)), [byService], edition);
   let size = byService;
   let cite = clauses.electrodeConductorSize;
-  let because = `the service of ${service?.sets === 1 ? "" : `${String(service?.sets)} x `}${service?.size ?? ""} asks for it`;
+  let because = `the service of ${sets === 1 ? "" : `${String(sets)} x `}${serviceSize} asks for it`;
   const uses: Step[] = [byService];
   if (cap !== undefined) {
     const capArea = writeArea(sheet, sizeOf(String(cap.step.value)), [cap.step], edition);

@@ -99,7 +99,7 @@ function finish(
       `No single conductor has the ${areaText(Number(least.area.value))} asked for: use grounds in parallel.`,
       cite,
     );
-  const each = phases?.separateRaceways === true && sets !== undefined ? sets : undefined;
+  const each = phases?.separateRaceways === true ? sets : undefined;
   const count = each ?? sheet.conclude("grounds of this size", 1, [], "one ground serves the circuit", cite, "grounds");
   const result = sheet.conclude(
     "smallest size",
