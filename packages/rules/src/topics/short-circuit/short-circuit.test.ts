@@ -92,7 +92,9 @@ describe("circular-mil formula (ICEA P-32-382, NFPA 70-2023 Table 240.92(B))", (
     [251, "refused"],
   ])("a temperature after the fault of %d C: %s", (after, outcome) => {
     const question = { ask: "largest-current", metal: "copper", size: "2 AWG", timeS: 1 } as const;
-    expect(ask({ ...question, heating: heating(90, after) }).outcome).toBe(outcome);
+    const finding = ask({ ...question, heating: heating(90, after) });
+    expect(finding.outcome).toBe(outcome);
+    expect(finding.refusal?.code).toBe(outcome === "refused" ? "NOT_COVERED" : undefined);
   });
 
   test("degrees Fahrenheit are converted", () => {
@@ -138,6 +140,7 @@ describe("circular-mil formula (ICEA P-32-382, NFPA 70-2023 Table 240.92(B))", (
   test.each([
     [{ heating: heating(150, 150) }, "NO_SOLUTION"],
     [{ heating: heating(-240, 150) }, "NOT_COVERED"],
+    [{ heating: heating(-234, 150) }, "NOT_COVERED"],
     [{ metal: "copper-clad-aluminum" }, "NOT_COVERED"],
     [{ size: "50 mm2" }, "NOT_COVERED"],
     [{ size: "20 AWG" }, "OUTSIDE_TABLE"],
@@ -158,6 +161,14 @@ describe("circular-mil formula (ICEA P-32-382, NFPA 70-2023 Table 240.92(B))", (
     const question = { ask: "largest-current", metal: "copper", heating: heating(75, 150), size: "2 AWG" } as const;
     expect(() => ask({ ...question, timeS: 0 })).toThrow(RangeError);
     expect(() => ask({ ...question, timeS: Number.NaN })).toThrow(RangeError);
+  });
+
+  test("a fault that no size bears is said with its current and time", () => {
+    const fault = { ask: "smallest-size", metal: "copper", currentA: 1e6, timeS: 1 } as const;
+    expect(ask({ ...fault, heating: heating(75, 150) }).sentence).toBe(
+      "No size of Chapter 9 Table 8 bears 1000000 A for 1 s.",
+    );
+    expect(ask({ ...fault, heating: XLPE }).sentence).toBe("No size up to 1000 mm2 bears 1000000 A for 1 s.");
   });
 
   test("the edition asked is cited", () => {
@@ -221,6 +232,9 @@ describe("k factors (IEC 60364-5-54)", () => {
     const time = (size: string, currentA: number) =>
       main({ ask: "longest-time", metal: "copper", heating: pvc, size, currentA });
     expect(time("300 mm2", 34500)).toBe(1);
+    expect(ask({ ask: "longest-time", metal: "copper", heating: pvc, size: "300 mm2", currentA: 34500 }).sentence).toBe(
+      "300 mm2 bears 34500 A for 1 s.",
+    );
     expect(time("400 mm2", 41200)).toBe(1);
   });
 
