@@ -27,6 +27,16 @@ vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 const catalogue = demoCatalogue().items;
 const basis: Basis = { ruleSet: "nfpa70", edition: "2023" };
 
+/** 3/0 AWG copper with so many strands; published: Table 10, class B has 19; hand: 167800 / 1666 = 100.7 cmil, a wire of 30 AWG, class K. */
+const counted = (stranding: string, strands: number) => ({
+  count: 1,
+  metal: "copper",
+  size: "3/0 AWG",
+  stranding,
+  strands,
+  insulation: "THHN/THWN-2",
+});
+
 describe("what the service answers", () => {
   let app: Service;
   beforeAll(async () => {
@@ -73,6 +83,20 @@ describe("what the service answers", () => {
       const answer = await app.inject({ method: "POST", url: "/v1/checks/compatibility", payload: { basis, joint } });
       expect(answer.statusCode).toBe(200);
       expect(answer.json<JointFinding>().verdict).toBe("reject");
+    });
+
+    it.each([
+      [{ place: { location: "dry", accessible: true } }, "accept", undefined],
+      [{ place: { location: "dry", accessible: false } }, "reject", "accessible-joint"],
+      [{ conductors: [counted("unknown", 19)] }, "accept", undefined],
+      [{ conductors: [counted("unknown", 1666)] }, "reject", "strand-class"],
+      [{ conductors: [counted("class-C", 19)] }, "needs-information", "strand-class"],
+    ] as const)("takes access and counted strands: %j is %s", async (change, verdict, deciding) => {
+      const joint = workshopJoint(change);
+      const answer = await app.inject({ method: "POST", url: "/v1/checks/compatibility", payload: { basis, joint } });
+      const finding = answer.json<JointFinding>();
+      expect(finding.verdict, answer.body).toBe(verdict);
+      if (deciding !== undefined) expect(finding.deciding.rule).toBe(deciding);
     });
   });
 

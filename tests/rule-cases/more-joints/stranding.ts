@@ -35,5 +35,7 @@ export const STRANDING_JOINTS: readonly MoreJoint[] = (
   rule: "strand-class",
   name,
   from: 0,
-  change: (draft) => counted(draft, strands, [...listed], stranding),
+  change: (draft) => {
+    counted(draft, strands, [...listed], stranding);
+  },
 }));

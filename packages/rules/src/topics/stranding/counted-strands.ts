@@ -60,7 +60,7 @@ function concluded(worksheet: Worksheet, forms: readonly CountedForm[], uses: re
 
 /** Whether the opening is listed for the form at this size. A size outside every range is another rule's question. */
 export function formFit(form: CountedForm, size: string, opening: Opening): Fit {
-  if (!isListable(form)) return strandingFit("class-M", { ...opening, ranges: opening.ranges.map(withoutClassM) });
+  if (!isListable(form)) return fitOfUnnamed(opening);
   const fit = strandingFit(form, opening);
   if (fit !== "fits") return fit;
   const parsed = sizeOf(size);
@@ -68,11 +68,12 @@ export function formFit(form: CountedForm, size: string, opening: Opening): Fit 
   return within.length === 0 || within.some((range) => namesStranding(range, form)) ? "fits" : "refused";
 }
 
-/** A class that no listing can name is judged as class M that this one does not name: finer than class C. */
-function withoutClassM(range: Opening["ranges"][number]): Opening["ranges"][number] {
-  return range.strandings === "unmarked"
-    ? range
-    : { ...range, strandings: range.strandings.filter((form) => form !== "class-M") };
+/** A class that no listing can name has finer strands than class C: every list of ASTM forms leaves it out. */
+function fitOfUnnamed({ ranges }: Opening): Fit {
+  const refuses = ranges.some(
+    ({ strandings }) => strandings === "unmarked" || strandings.some((form) => !form.startsWith("iec-")),
+  );
+  return refuses ? "refused" : "unknown";
 }
 
 /** "class B, compressed or compact". */

@@ -15,7 +15,7 @@ import {
   positionIn,
   strandingFit,
 } from "../../core/opening-fit.js";
-import { asking, type JointSubject, notApplicable, type Rule, settled } from "../../core/rule.js";
+import { asking, type JointSubject, notApplicable, type Rule, settled, settledFrom } from "../../core/rule.js";
 import { Worksheet } from "../../core/worksheet.js";
 import { type CountedForm, countedForms, formFit, formsWords } from "./counted-strands.js";
 
@@ -96,8 +96,7 @@ function countedFinding(
       "none of the forms that it may be is listed",
       cite,
     );
-    return settled(ID, worksheet, {
-      ...text,
+    return settledFrom(ID, worksheet, text, {
       sentence: `The connector is listed for ${offered}; ${size} of ${countWords(strands)} is ${stated === "unknown" ? words : `stated as ${strandingWords(stated)} and may be ${words}`}, and may not be joined with it.`,
       fix: `a connector identified for ${words}`,
     });
