@@ -44,9 +44,9 @@ export const REASONS: readonly Reason[] = [
       "from 2020 on four equipment grounds take one allowance and each further one a quarter; sets are not counted apart",
   },
   {
-    change: /^2020 -> 2023 box-fill, volume/,
+    change: /^2020 -> 2023 box-fill, volume|^20\d\d -> 2023 box-fill(?::|, box is large enough|, refusal)/,
     clause: "314.16(B)(6)",
-    because: "2023 counts one allowance for each terminal block",
+    because: "2023 counts one allowance for each terminal block, and refuses one with a size outside the table",
   },
   {
     change: /^20\d\d -> 2023 overcurrent-device, smallest device: 15 A -> 10 A/,
