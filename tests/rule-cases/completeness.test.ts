@@ -29,6 +29,11 @@ const CANNOT: Readonly<Record<string, Partial<Record<CheckFinding["outcome"], st
 /** Sides of their limit on which comparisons cannot be met, and why. */
 const ONE_SIDED: readonly (readonly [comparison: RegExp, sides: readonly Side[], because: string])[] = [
   [
+    /a strand is no (thinner|thicker) than class/,
+    ["at"],
+    "no size divided by a whole number of strands lies exactly at an end; the rule's own test holds both sides",
+  ],
+  [
     /the device may be the next standard rating/,
     ["below", "at"],
     "written only where the device is beyond it, to say why it is refused",

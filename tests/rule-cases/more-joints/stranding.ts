@@ -25,6 +25,7 @@ export const STRANDING_JOINTS: readonly MoreJoint[] = (
     ["19 strands are counted, and not every form of that count is listed", 19, ["class-B"], undefined],
     ["1330 strands are counted, and class K is not listed", 1330, [...CLASSES_B], undefined],
     ["1330 strands are counted, and class K is listed", 1330, ["class-B", "class-K"], undefined],
+    ["3325 strands are counted, and class M is not listed", 3325, ["class-B", "class-K"], undefined],
     ["50 strands are counted, which no class has", 50, ["class-B", "class-K"], undefined],
     ["one strand is counted", 1, ["solid", "class-B"], undefined],
     ["19 strands are counted beside class B", 19, ["class-B"], "class-B"],
