@@ -217,7 +217,7 @@ export const CIRCUIT_THRESHOLDS: readonly Threshold[] = [
   ),
   overNumbers({
     name: "fewest strands of a bunched class",
-    where: ["topics/stranding/strand-count.ts WIRE_TO"],
+    where: ["topics/stranding/counted-classes.ts WIRE_TO"],
     kind: "hand",
     source: "133100 / (1.04 x 100.5) = 1273.4: 1274 strands are of class K, 1273 are too thick",
     unit: "strands",
@@ -228,7 +228,7 @@ export const CIRCUIT_THRESHOLDS: readonly Threshold[] = [
   }),
   overNumbers({
     name: "most strands of a bunched class",
-    where: ["topics/stranding/strand-count.ts WIRE_FROM"],
+    where: ["topics/stranding/counted-classes.ts WIRE_FROM"],
     kind: "hand",
     source: "133100 / (0.96 x 100.5) = 1379.6: 1379 strands are of class K, 1380 are too thin",
     unit: "strands",

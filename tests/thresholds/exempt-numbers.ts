@@ -30,7 +30,7 @@ export const EXEMPT_NUMBERS: readonly Exempt[] = [
   },
   { like: / text === "0"$|: text === "0"$/, because: "a trade size of nothing cannot be read" },
   {
-    like: /core\/(quantity|exact|metric-series|unit-conversion)\.ts |conversion\/convert\.ts | MM2_PER_KCMIL$| INCHES_PER_FOOT$| writeFeet: | exactCelsius: | celsius: | temperature: (32|5|9)$| areaMm2: 4$| conductorAreaCmil: 1000$| lengthStep: 1000$| longestRun: | circleOf: |dcResistance: 1000$/,
+    like: /core\/(quantity|exact|metric-series|unit-conversion)\.ts |conversion\/convert\.ts | MM2_PER_KCMIL$| INCHES_PER_FOOT$| writeFeet: | exactCelsius: | celsius: | temperature: (32|5|9)$| areaMm2: 4$| (conductorAreaCmil|areaIfPrinted): 1000$| lengthStep: 1000$| longestRun: | circleOf: |dcResistance: 1000$/,
     because:
       "units, their conversion and the exact numbers under them; tests/worked-cases and the tests of core hold them",
   },
@@ -68,6 +68,12 @@ export const EXEMPT_NUMBERS: readonly Exempt[] = [
     because: "conductors that a kind of circuit counts for; the tests of run-surroundings hold each",
   },
   { like: /\.edition$|\.locator$/, because: "where a publication stands" },
+  {
+    like: / UNMARKED_LARGE_C$/,
+    because:
+      "tried for a circuit of unknown rating, whose load of up to 100 A every size above 1 AWG carries at 60 C already",
+  },
+  { like: /listing\.ts \w+\.text$/, because: "the words of a size whose area stands beside it" },
   {
     like: / (longestTime|impedanceColumns|factorOf): [23]$|circular-mil-heating\.ts longestTime: 2$/,
     because: "squares, roots and wires of a formula",

@@ -319,7 +319,7 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
   ).map(([what, metal, where, values, answers, words]) =>
     overWords({
       name: `${what} of a splicing connector`,
-      where: [`topics/use/listing.ts ${where}.text`, `topics/use/listing.ts ${where}.areaKcmil`],
+      where: [`topics/use/listing.ts ${where}.areaKcmil`],
       kind: "published",
       source: `UL 486C, scope: ${words}`,
       unit: "size",
@@ -407,7 +407,7 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
   }),
   overNumbers({
     name: "load of an unmarked terminal on a circuit over 100 A",
-    where: ["core/rating-source.ts UNMARKED_LARGE_C"],
+    where: ["core/unmarked-terminal.ts LARGE.valueC"],
     kind: "published",
     source: "NFPA 70 110.14(C)(1)(b): 75 C; 1/0 AWG copper carries 150 A there, 170 A at 90 C",
     unit: "A",
@@ -418,7 +418,7 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
   }),
   overNumbers({
     name: "load of an unmarked terminal on 1 AWG",
-    where: ["core/rating-source.ts UNMARKED_SMALL_C"],
+    where: ["core/unmarked-terminal.ts BY_SIZE.valueC"],
     kind: "published",
     source: "NFPA 70 110.14(C)(1)(a): 60 C; 1 AWG copper carries 110 A there, 130 A at 75 C",
     unit: "A",
@@ -426,6 +426,20 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
     values: [109, 110, 111],
     answers: ["pass", "pass", "fail"],
     ask: (loadA, edition) => loaded({ loadA }, "unmarked", C90, edition, "1 AWG"),
+  }),
+  overNumbers({
+    name: "load of an unmarked terminal on a circuit of unknown rating",
+    where: ["core/rating-source.ts UNMARKED_SMALL_C"],
+    kind: "published",
+    source:
+      "NFPA 70 110.14(C)(1): 60 C at least, where 1/0 AWG copper carries 125 A; over 100 A of load the circuit is over 100 A",
+    level: "1/0 AWG carries the load whatever the rating of the circuit, so nothing is asked",
+    unit: "A",
+    step: 1,
+    values: [99, 100, 101],
+    answers: ["pass", "pass", "pass"],
+    ask: (loadA, edition) =>
+      loaded({ loadA, protection: { kind: "none-stated", because: "not given" } }, "unmarked", C90, edition),
   }),
   overNumbers({
     name: "continuous load at 125 %, at a terminal",
@@ -618,8 +632,8 @@ export const JOINT_THRESHOLDS: readonly Threshold[] = [
     kind: "published",
     source: "NFPA 70 250.102(C)(1): 12.5 % of 2000 kcmil = 250 kcmil",
     unit: "size",
-    step: "conductor size",
-    values: ["4/0 AWG", "250 kcmil", "300 kcmil"],
+    step: 1,
+    values: ["249 kcmil", "250 kcmil", "251 kcmil"],
     answers: ["fail", "pass", "pass"],
     ask: (size, edition) => bonded(size, "copper", "supply-side", edition),
   }),

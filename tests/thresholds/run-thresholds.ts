@@ -1,8 +1,15 @@
 /** Conductors as they run: what they carry, and where terminals, company and warmth begin to count. */
-import type { ConductorRun, Grouping } from "@landfast/rules";
+import type { ConductorRun, DwellingServiceQuestion, Grouping } from "@landfast/rules";
 import { celsius, plainRun, runEndingAt } from "../worked-cases/plain-run.js";
-import { advice, answer } from "./asked.js";
+import { advice, answer, found } from "./asked.js";
 import { type EditionName, overNumbers, overWords, type Threshold } from "./threshold.js";
+
+/** What the conductor carries, and the limit at its terminations: "125 at 60". */
+function limited(size: string, circuitRatingA: number, edition: EditionName): string {
+  const question = { size, run: plainRun({ loadEnd: "unmarked" }), circuitRatingA } as const;
+  const limit = answer("ampacity", question, edition, "temperature limit at the terminations");
+  return `${answer("ampacity", question, edition)} at ${limit}`;
+}
 
 /** 1/0 AWG copper THHN: 170 A at 90 C, 150 at 75, 125 at 60 (Table 310.16). */
 function carries(
@@ -50,8 +57,8 @@ export const RUN_THRESHOLDS: readonly Threshold[] = [
     unit: "A",
     step: 1,
     values: [99, 100, 101],
-    answers: ["125", "125", "150"],
-    ask: (value, edition) => carries({ loadEnd: "unmarked" }, edition, "1/0 AWG", value),
+    answers: ["125 at 60", "125 at 60", "150 at 75"],
+    ask: (value, edition) => limited("1/0 AWG", value, edition),
   }),
   overWords({
     name: "size up to which an unmarked terminal counts as 60 C",
@@ -61,8 +68,8 @@ export const RUN_THRESHOLDS: readonly Threshold[] = [
     unit: "size",
     step: "conductor size",
     values: ["2 AWG", "1 AWG", "1/0 AWG"],
-    answers: ["95", "110", "150"],
-    ask: (value, edition) => carries({ loadEnd: "unmarked" }, edition, value, 150),
+    answers: ["95 at 60", "110 at 60", "150 at 75"],
+    ask: (value, edition) => limited(value, 150, edition),
   }),
   overNumbers({
     name: "current-carrying conductors that are not adjusted",
@@ -143,16 +150,29 @@ export const RUN_THRESHOLDS: readonly Threshold[] = [
     answers: ["30", "30", "28"],
     ask: (conductors, edition) => carries({ ...NM_CABLE, grouping: { in: "cable", conductors } }, edition, "10 AWG"),
   }),
-  overWords({
-    name: "smallest size that is not for listed uses only",
+  overNumbers({
+    name: "smallest conductor of a circuit that is not for listed uses only",
     where: ["core/small-conductor.ts NEEDS_LISTED_USE"],
     kind: "published",
-    source: "NFPA 70 240.4(D)(1), (2): 18 and 16 AWG for uses listed one by one; 14 AWG: 20 A at 75 C",
-    unit: "size",
-    step: "conductor size",
-    values: ["18 AWG", "16 AWG", "14 AWG"],
-    answers: ["refused OUTSIDE_TABLE", "refused OUTSIDE_TABLE", "20"],
-    ask: (size, edition) => carries({}, edition, size),
+    source: "NFPA 70 240.4(D)(1), (2): 18 and 16 AWG, 14 and 18 A at 90 C, are for uses listed one by one",
+    level: "a load that 18 or 16 AWG would carry takes 14 AWG all the same",
+    unit: "A",
+    step: 1,
+    values: [13, 14, 15],
+    answers: ["14 AWG", "14 AWG", "14 AWG"],
+    ask: (nonContinuousLoadA, edition) =>
+      answer(
+        "conductor-size",
+        {
+          circuit: "feeder",
+          continuousLoadA: 0,
+          nonContinuousLoadA,
+          deviceA: 15,
+          deviceKind: "circuit-breaker",
+          run: runEndingAt(90),
+        },
+        edition,
+      ),
   }),
   overWords({
     name: "smallest size of a parallel conductor that is not advised against",
@@ -314,13 +334,18 @@ export const RUN_THRESHOLDS: readonly Threshold[] = [
   overNumbers({
     name: "column on which the printed sizes of a dwelling rest",
     where: ["topics/service-size/dwelling-service.ts TABLE_C"],
+    editions: ["2020", "2023"],
     kind: "published",
     source: "NFPA 70 Table 310.12: 200 A, 4/0 AWG aluminum; at 60 C 166 A take 250 kcmil (170 A)",
     unit: "Cel",
     step: 1,
     values: [74, 75, 76],
-    answers: ["250 kcmil", "4/0 AWG", "4/0 AWG"],
-    ask: (value, edition) => dwelling(200, { metal: "aluminum", loadEnd: celsius(value) }, edition),
+    answers: ["250 kcmil by the share", "4/0 AWG by the table", "4/0 AWG by the table"],
+    ask: (value, edition) => {
+      const change = { metal: "aluminum", loadEnd: celsius(value) } as const;
+      const { cite } = found("dwelling-service", dwellingQuestion(200, change), edition);
+      return `${dwelling(200, change, edition)} by the ${cite.locator.startsWith("Table") ? "table" : "share"}`;
+    },
   }),
   overNumbers({
     name: "smallest parallel conductor of a dwelling's service",
@@ -337,10 +362,10 @@ export const RUN_THRESHOLDS: readonly Threshold[] = [
   }),
 ];
 
+function dwellingQuestion(ratingA: number, change: Partial<ConductorRun>): DwellingServiceQuestion {
+  return { ratingA, system: "single-phase-120/240", carriesWholeLoad: true, run: plainRun(change) };
+}
+
 function dwelling(ratingA: number, change: Partial<ConductorRun>, edition: EditionName): string {
-  return answer(
-    "dwelling-service",
-    { ratingA, system: "single-phase-120/240", carriesWholeLoad: true, run: plainRun(change) },
-    edition,
-  );
+  return answer("dwelling-service", dwellingQuestion(ratingA, change), edition);
 }
