@@ -210,6 +210,29 @@ export const MOTOR_THRESHOLDS: readonly Threshold[] = [
         edition,
       ),
   }),
+  overWords({
+    name: "whole horsepower above which the overload is answered",
+    where: [
+      "topics/motors/motor-circuit.ts isOverOneHorsepower: Number(whole) > 1",
+      'topics/motors/motor-circuit.ts isOverOneHorsepower: whole === "1"',
+    ],
+    kind: "published",
+    source: "NFPA 70 430.32(A): motors of more than 1 horsepower",
+    unit: "hp",
+    step: "horsepower",
+    values: ["1", "1-1/2", "2"],
+    answers: ["refused NOT_COVERED", "46", "46"],
+    ask: (horsepower, edition) =>
+      motor(
+        {
+          ask: "overload",
+          motor: { ...byNameplate(40), horsepower },
+          serviceFactor: "unmarked",
+          temperatureRiseC: "unmarked",
+        },
+        edition,
+      ),
+  }),
   overNumbers({
     name: "nontime-delay fuse of 400 %, up to 600 A",
     where: [
