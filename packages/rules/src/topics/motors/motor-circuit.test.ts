@@ -204,7 +204,10 @@ describe("conductor of a motor", () => {
   // hand: 310 A at 75 C is 350 kcmil whether the motor of over 100 A is unmarked or of design B
   test("no design letter is asked for above 100 A, where an unmarked terminal counts as 75 C", () => {
     const { designLetter: _left, ...conductor } = COPPER;
-    expect(main({ ask: "conductor", motor: motor("100", { voltageV: 230 }), conductor })).toBe("350 kcmil");
+    for (const letter of [{}, { designLetter: "A" }, { designLetter: "unmarked" }, { designLetter: "B" }])
+      expect(
+        main({ ask: "conductor", motor: motor("100", { voltageV: 230 }), conductor: { ...conductor, ...letter } }),
+      ).toBe("350 kcmil");
   });
   // hand: 42.5 A, terminals 60 to 75 C and the rest 75 C: 8 AWG or 6 AWG. 310 A: at 60 C 500 kcmil, at 75 C 350 kcmil
   test("the terminals are asked for above 100 A too: not given is not unmarked", () => {
