@@ -348,6 +348,14 @@ const REFUSED: readonly Refusal[] = [
     accepted: "run",
   },
   {
+    what: "a joint tightened before in a connector that is not named",
+    body: joint({ tightenedBefore: true, connector: undefined }),
+    status: 422,
+    code: "INCONSISTENT_REQUEST",
+    pointer: "/joints/0/tightenedBefore",
+    accepted: "the connector that they lie in",
+  },
+  {
     what: "two joints with one mark",
     body: workshopJob({ joints: [workshopJoint(), workshopJoint()] }),
     status: 422,

@@ -18,6 +18,7 @@ import {
 import { addAccessFact } from "./access-facts.js";
 import { Dice } from "./dice.js";
 import type { Draft } from "./draft.js";
+import { addHistoryFact } from "./history-facts.js";
 import { addPadFacts } from "./pad-facts.js";
 import { cmilOf } from "./read-table.js";
 import { indexOf, SCENES, sizeAt } from "./scenes.js";
@@ -39,6 +40,7 @@ export function generate(number: number): Generated {
   addPadFacts(draft, number);
   addAccessFact(draft, number);
   addStrandFacts(draft, number);
+  addHistoryFact(draft, number);
   return { ...draft, number };
 }
 

@@ -142,6 +142,7 @@ const DECIDING = [
   "110.3(B) range",
   "110.3(B) reuse",
   "110.3(B) run",
+  "110.3(B) second turn",
   "110.3(B) stud",
   "110.3(B) tool",
   "110.3(B) voltage",

@@ -12,7 +12,7 @@ import { distributionBlock } from "./clauses/distribution-block.js";
 import { electrodeAluminum, electrodeConnection, electrodeSplice } from "./clauses/electrode.js";
 import { bondingJumper, electrodeConductor, equipmentGround } from "./clauses/grounding-size.js";
 import { joining } from "./clauses/joining.js";
-import { reuse, toolAndDie, voltage } from "./clauses/marked-limits.js";
+import { reuse, secondTurn, toolAndDie, voltage } from "./clauses/marked-limits.js";
 import { metalMark, touchingMetals } from "./clauses/metals.js";
 import { mounting } from "./clauses/mounting.js";
 import { padMetal } from "./clauses/pad-metal.js";
@@ -57,6 +57,7 @@ const WHOLE_JOINT: readonly ((asked: Case) => Objection[])[] = [
   deterioratingAgent,
   access,
   reuse,
+  secondTurn,
   toolAndDie,
 ];
 

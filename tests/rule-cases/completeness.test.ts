@@ -23,7 +23,7 @@ const CANNOT: Readonly<Record<string, Partial<Record<CheckFinding["outcome"], st
   "grounding-connection": { fail: "an unlisted part is asked about, and every listed part or weld is named" },
   "aluminum-preparation": { fail: "it tells what to do", missing: "it tells what to do whatever is known" },
   "insulating-cover": { fail: "a bare connector may be covered", missing: "the duty to cover needs no further fact" },
-  rework: { fail: "a joint may be made again", missing: "the duties need no further fact" },
+  rework: { missing: "what was done before is stated, or the joint is new" },
 };
 
 /** Sides of their limit on which comparisons cannot be met, and why. */

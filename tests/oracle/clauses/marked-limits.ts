@@ -25,6 +25,13 @@ export function reuse({ joint, connector }: Case): Objection[] {
     : [];
 }
 
+/** Common practice behind 110.3(B): a tool turns the screw on a conductor once; only a joint made anew gets another turn. */
+export function secondTurn({ joint, connector }: Case): Objection[] {
+  if (joint.tightenedBefore !== true || joint.rework === true) return [];
+  const turned = connector.screws.filter(({ drive }) => !["hand", "none"].includes(drive.kind));
+  return turned.length > 0 ? [reject("110.3(B) second turn", "a screw that was tightened is tightened again")] : [];
+}
+
 /** 110.3(B): a press connector is listed with its tool and its die; no other pair makes the listed joint. */
 export function toolAndDie({ joint, connector }: Case): Objection[] {
   const clause = "110.3(B) tool";

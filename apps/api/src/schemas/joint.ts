@@ -199,6 +199,9 @@ export const Joint = strict(
       strict({ tool: Type.Optional(text(120, "the tool")), die: Type.Optional(text(120, "the die")) }),
     ),
     rework: Type.Optional(Type.Boolean()),
+    tightenedBefore: Type.Optional(
+      Type.Boolean({ description: "these conductors lie in this connector already and were tightened in it" }),
+    ),
   },
   { $id: "Joint" },
 );

@@ -40,6 +40,12 @@ export function jointFaults(joint: Joint, pointer: string): readonly Fault[] {
       detail: "the joint is made in its equipment's own terminal, which is not described",
       accepted: "the terminal's description, or another connector",
     });
+  if (joint.tightenedBefore === true && joint.rework !== true && choice === undefined)
+    faults.push({
+      pointer: pointerTo(pointer, "tightenedBefore"),
+      detail: "the conductors were tightened before, and in what is not said",
+      accepted: 'the connector that they lie in, or "rework": true where the joint is made again',
+    });
   groundingFaults(joint, pointerTo(pointer, "grounding"), faults);
   const stud = joint.equipment?.stud;
   if (stud !== undefined && stud.holes > 1 && stud.spacing === undefined)

@@ -222,6 +222,8 @@ export interface Joint {
   readonly tooling?: { readonly tool?: string; readonly die?: string };
   /** The joint is made again after it was once in service. */
   readonly rework?: boolean;
+  /** These conductors lie in this connector already and were tightened in it. */
+  readonly tightenedBefore?: boolean;
   /** The project's own rules that are for this joint: put in from those of the job, never posted with the joint. */
   readonly projectRules?: readonly HeldProjectRule[];
 }

@@ -35,7 +35,7 @@ export const conductorsPerOpening: Rule = {
     "connector/openings/0/conductorsMax",
     "connector/openings/0/shared",
   ],
-  cannotSee: "which hole the electrician uses",
+  cannotSee: "which hole the electrician uses, and conductors of other joints already in it",
   check(subject, edition) {
     const landings = unlikeLandings(subject.landings);
     const fullest = fullestOf(landings);

@@ -31,7 +31,8 @@ export const aluminumPreparation: Rule = {
     "connector/compound",
     "connector/construction",
   ],
-  cannotSee: "whether the strands were brushed and the compound applied",
+  cannotSee:
+    "whether the strands were brushed and the compound applied, and a load that comes and goes, which loosens screws on aluminum",
   check(subject, edition) {
     const surface = surfaceOf(subject.joint);
     if (surface === "copper") return notApplicable(ID, "all conductors are copper");

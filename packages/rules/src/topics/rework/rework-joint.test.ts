@@ -52,3 +52,36 @@ describe("rework (NFPA 70-2023 110.3(B), common practice)", () => {
     expect(check(undefined).outcome).toBe("not-applicable");
   });
 });
+
+describe("a screw tightened before (NFPA 70-2023 110.3(B); common practice, no published source)", () => {
+  const asked = (facts: Parameters<typeof sampleJoint>[0], connector: Partial<Connector> = {}) =>
+    rework.check(sampleSubject(sampleJoint(facts), sampleConnector(connector)), nfpa70Edition2023);
+
+  test("is not turned again", () => {
+    const finding = asked({ tightenedBefore: true });
+    expect(finding.outcome).toBe("fail");
+    expect("fix" in finding && finding.fix).toContain("rework");
+    expect(asked({ tightenedBefore: true, rework: false }).outcome).toBe("fail");
+  });
+  test("may be tightened once where the joint is made again", () => {
+    const finding = asked({ tightenedBefore: true, rework: true });
+    expect(finding.outcome).toBe("pass");
+    expect(duties(finding)).toContain("one-torque-pass");
+  });
+  test("is not judged where none was, or where nothing is said", () => {
+    expect(asked({ tightenedBefore: false }).outcome).toBe("not-applicable");
+    expect(asked({}).outcome).toBe("not-applicable");
+  });
+  test("is not judged where no tool turns a screw on the conductor", () => {
+    const pressed = { construction: "compression", screws: [] } as const;
+    expect(asked({ tightenedBefore: true }, pressed).outcome).toBe("not-applicable");
+    expect(
+      asked({ tightenedBefore: true }, { ...pressed, mounting: { kind: "pad", pattern: { holes: 1, bolt: "1/2" } } })
+        .outcome,
+    ).toBe("not-applicable");
+    for (const kind of ["hand", "none"] as const)
+      expect(asked({ tightenedBefore: true }, { screws: [{ id: "main", drive: { kind } }] }).outcome).toBe(
+        "not-applicable",
+      );
+  });
+});

@@ -16,6 +16,7 @@ const FACTS = Object.keys({
   partState: true,
   tooling: true,
   rework: true,
+  tightenedBefore: true,
   projectRules: true,
 } satisfies Record<Exclude<keyof Joint, NotFacts>, true>) as readonly Exclude<keyof Joint, NotFacts>[];
 
