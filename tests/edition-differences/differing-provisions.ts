@@ -1,5 +1,5 @@
 /** Cells, thresholds and clauses that differ between two editions, one line each. */
-import type { Edition, Table } from "@landfast/rules";
+import type { Citation, Edition, Table } from "@landfast/rules";
 import type { EditionPair } from "./edition-pairs.js";
 
 export function differingCells({ from, to }: EditionPair): readonly string[] {
@@ -29,6 +29,25 @@ export function differingClauses({ from, to }: EditionPair): readonly string[] {
     .map(
       ([name, { locator }]: [string, { locator: string }]) => `${name}: ${locator} -> ${shown(after[name]?.locator)}`,
     );
+}
+
+/** All that an edition says beside the cells of its tables: which tables it binds, its thresholds, its clauses. */
+export function provisionsOf(edition: Edition): readonly string[] {
+  return [
+    ...Object.entries<Table>({ ...edition.tables }).map(
+      ([
+        name,
+        {
+          data: { id, source },
+        },
+      ]) => `table ${name}: ${id}, ${source.standard}-${source.edition} ${source.locator}`,
+    ),
+    ...[...leavesOf(edition)].map(([path, value]) => `${path}: ${value}`),
+    ...Object.entries(edition.clauses).map(
+      ([name, { standard, edition: year, locator }]: [string, Citation]) =>
+        `clause ${name}: ${standard}-${year} ${locator}`,
+    ),
+  ];
 }
 
 function shown(value: string | undefined): string {

@@ -210,6 +210,20 @@ const KINDS: Readonly<
       "pass",
     ],
     [
+      "a neutral, one ampere over",
+      { kind: "cap-terminal-temperature", temperature: { value: 60, unit: "Cel" } },
+      carrying(166, { role: "neutral" }),
+      sampleConnector(),
+      "fail",
+    ],
+    [
+      "no circuit",
+      { kind: "cap-terminal-temperature", temperature: { value: 60, unit: "Cel" } },
+      (({ circuit: _, ...rest }: Joint): Joint => rest)(sampleJoint()),
+      sampleConnector(),
+      "missing",
+    ],
+    [
       "between two columns",
       { kind: "cap-terminal-temperature", temperature: { value: 74, unit: "Cel" } },
       carrying(200),
@@ -424,6 +438,8 @@ describe("several rules", () => {
   test("are all named where all are kept", () => {
     const two = rule({ kind: "require-holes", holes: 1 }, { functions: ["splice"] }, "R-elsewhere");
     expect(check([kept, two])?.sentence).toBe("The joint keeps the project's own rules: R-kept.");
+    const other = rule({ kind: "require-construction", constructions: ["set-screw"] }, undefined, "R-too");
+    expect(check([kept, two, other])?.sentence).toBe("The joint keeps the project's own rules: R-kept, R-too.");
   });
 });
 

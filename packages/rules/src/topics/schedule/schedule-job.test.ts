@@ -103,6 +103,11 @@ describe("which connector a row is about", () => {
   test("the equipment's own terminal, where the joint says so: no part is bought for it", () => {
     const own = { connector: { equipmentTerminal: true }, equipment: lugs() } as const;
     const { rows, totals } = schedule([marked("1", own)]).schedule;
+    const numbered = { ...lugs(), terminal: sampleConnector({ partNumber: "OF-THE-PANEL" }) };
+    expect(schedule([marked("1", { equipment: numbered })]).schedule).toMatchObject({
+      rows: [{ verdict: "accept", connector: { partNumber: "OF-THE-PANEL", quantity: 0 } }],
+      totals: [],
+    });
     expect(rows[0]).toMatchObject({
       verdict: "accept",
       connector: { partNumber: null, description: "main lugs", origin: "equipment", chosen: false, quantity: 0 },
@@ -164,6 +169,7 @@ describe("which connector a row is about", () => {
     const { rows, openQuestions, rejections } = schedule([marked("1", { circuit })]).schedule;
     expect(rows[0]).toMatchObject({ verdict: "needs-information", connector: null });
     expect(openQuestions).toMatchObject([{ mark: "1", facts: [{ path: "joint/circuit/voltageV" }] }]);
+    expect(rows[0]?.deciding).toMatchObject({ rule: "voltage-rating", sentence: openQuestions[0]?.facts[0]?.because });
     expect(rejections).toEqual([]);
   });
   test("another connector is asked for as a new part: a used one that is refused is replaced", () => {
@@ -281,6 +287,18 @@ describe("what a row holds", () => {
         protection: { kind: "device", ratingA: 400 },
       },
     });
+    const unlike = schedule([
+      marked("3", {
+        role: "equipment-ground",
+        conductors: [sampleConductor({ size: "6 AWG" }), sampleConductor({ size: "4 AWG" })],
+        connector: {
+          described: sampleConnector({
+            openings: [sampleOpening({ conductorsMax: 2, shared: { sameSize: false, sameMetal: true } })],
+          }),
+        },
+      }),
+    ]).schedule.rows[0];
+    expect(unlike?.openingsUsed).toEqual(["barrel: 1 x 6 AWG copper + 1 x 4 AWG copper"]);
     const { rows } = schedule([spliced, legs], [splice, both]).schedule;
     expect(rows.map(({ openingsUsed }) => openingsUsed)).toEqual([
       ["one: 1 x 4/0 AWG copper", "two: 1 x 3/0 AWG copper"],
