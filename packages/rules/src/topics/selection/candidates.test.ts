@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { CatalogueItem } from "../../core/connector.js";
 import type { Basis, Joint } from "../../core/joint.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
-import { sampleConnector, sampleJoint, sampleOpening } from "../../samples/sample-joint.js";
+import { sampleConductor, sampleConnector, sampleJoint, sampleOpening } from "../../samples/sample-joint.js";
 import { candidatesUnder } from "./candidates.js";
 import type { RankingContext } from "./selection.js";
 
@@ -48,6 +48,7 @@ describe("what the job knows decides where its line stands, and only there", () 
     const found = ask([lug("S", upTo("1/0 AWG"))], context);
     expect(found.candidates).toEqual([]);
     expect(found.excluded).toEqual([{ rule: "wire-range", connectors: 1 }]);
+    expect(found.because).toMatch(/^No connector of the catalogue can help: /);
   });
   test("each candidate shows what was known of it, and the reason names the line", () => {
     const { candidates, because } = ask([lug("A"), lug("B")], {
@@ -92,7 +93,13 @@ describe("what is not offered, and why", () => {
     const paths = ask([lug("A")], {}, { circuit: { sets: 1 } }).missing.map(({ path }) => path);
     expect(paths).toContain("joint/circuit/voltageV");
     expect(paths).toContain("joint/circuit/loadA");
-    expect(new Set(paths).size).toBe(paths.length);
+    // published: Table 310.16, 2/0 AWG copper 145 A at 60 C, 175 A at 75 C: the load and the device ask for the same rating
+    const unrated = ask(
+      [lug("A")],
+      {},
+      { equipment: { tag: "P-1" }, conductors: [sampleConductor({ size: "2/0 AWG" })] },
+    );
+    expect(unrated.missing.map(({ path }) => path)).toEqual(["joint/equipment/terminalTemperature"]);
   });
   test("the own terminal is judged as part of its equipment, whose rating it has; without equipment there is none", () => {
     const { equipment: _, ...loose } = sampleJoint();

@@ -43,8 +43,11 @@ describe("what is remembered of a catalogue is of that very catalogue", () => {
     expect(acceptedOf(catalogue)).toEqual(["A"]);
     catalogue.push(lug("B"));
     expect(acceptedOf(catalogue)).toEqual(["A", "B"]);
-    catalogue.shift();
-    expect(acceptedOf(catalogue)).toEqual(["B"]);
+    catalogue.pop();
+    expect(acceptedOf(catalogue)).toEqual(["A"]);
+    catalogue.unshift(lug("C"));
+    catalogue.pop();
+    expect(acceptedOf(catalogue)).toEqual(["C"]);
   });
 });
 
