@@ -130,7 +130,7 @@ describe("what is not offered", () => {
     const { terminal: _, ...pad } = equipment({ stud: { holes: 1, bolt: "1/2" } });
     expect(kindsOf(find([REDUCER], { equipment: pad }))).toEqual([]);
   });
-  test("legs for conductors that are several already, in one group, in two or in sets", () => {
+  test("legs for conductors that are several already, in one group, in two or in sets, or for a lead of equipment", () => {
     const four = equipment({ terminal: terminal({ openings: takes("6 AWG", "4/0 AWG", { count: 4 }) }) });
     const sets = { voltageV: 480, loadA: 180, sets: 2, parallelLegsAlike: true } as const;
     const protection = { kind: "device", ratingA: 200 } as const;
@@ -138,6 +138,8 @@ describe("what is not offered", () => {
     expect(kindsOf(find([], { equipment: four, conductors: [{ ...CONDUCTOR, count: 2 }] }))).toEqual([]);
     expect(kindsOf(find([], { equipment: four, conductors: [CONDUCTOR, CONDUCTOR] }))).toEqual([]);
     expect(kindsOf(find([], { equipment: four, circuit: { ...sets, protection } }))).toEqual([]);
+    const lead = { ...CONDUCTOR, insulation: "equipment-lead" } as const;
+    expect(kindsOf(find([], { equipment: four, conductors: [lead] }))).toEqual([]);
     const { circuit: _, ...without } = tooLarge({ equipment: four });
     const found = remediesUnder(without, BASIS, [], { context: {}, equipmentInstead: [] }, nfpa70Edition2023);
     expect(found.remedies).toEqual([]);
