@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { ConductorGroup } from "../../core/conductor.js";
 import type { Connector, Opening } from "../../core/connector.js";
 import type { Joint } from "../../core/joint.js";
+import type { Landing } from "../../core/rule.js";
 import { nfpa70Edition2023 } from "../../rulesets/nfpa70-2023/edition.js";
 import { sampleConductor, sampleConnector, sampleJoint, sampleOpening } from "../../samples/sample-joint.js";
 import { conductorsPerOpening } from "./conductors-per-opening.js";
@@ -354,15 +355,21 @@ describe("openings that hold the same", () => {
         { group: 1, conductor: large, count: ofLarge },
       ],
     });
-    const finding = conductorsPerOpening.check(
-      {
-        joint,
-        connector: sampleConnector({ openings: [port] }),
-        origin: "connector",
-        landings: [holding(1, 2, 1), holding(2, 1, 2)],
-      },
-      nfpa70Edition2023,
-    );
-    expect(insideSteps(finding)).toEqual([3, 3]);
+    const judged = (...landings: readonly Landing[]) =>
+      conductorsPerOpening.check(
+        { joint, connector: sampleConnector({ openings: [port] }), origin: "connector", landings },
+        nfpa70Edition2023,
+      );
+    expect(insideSteps(judged(holding(1, 2, 1), holding(2, 1, 2)))).toEqual([3, 3]);
+    expect(insideSteps(judged(holding(1, 1, 1), holding(2, 1, 2)))).toEqual([2, 3]);
+    // One too many in the second hole is seen behind a first that holds as many of 12 AWG, or 12 AWG alone.
+    expect(judged(holding(1, 1, 1), holding(2, 1, 3)).outcome).toBe("fail");
+    const alone = {
+      openingIndex: 0,
+      opening: port,
+      instance: 1,
+      conductors: [{ group: 0, conductor: small, count: 1 }],
+    };
+    expect(judged(alone, holding(2, 1, 3)).outcome).toBe("fail");
   });
 });

@@ -208,6 +208,8 @@ describe("place listing (NFPA 70-2023 110.11, 110.14(B), 300.5(E), 314.30(C), 25
     expect(check(undefined, ["direct-burial", "concrete"])).toMatchObject({
       outcome: "pass",
       offered: "direct-burial, concrete",
+      sentence: "The place is not given, but the listing (direct-burial, concrete) covers every one.",
+      steps: [{ origin: "connector/places" }, { value: "pass", uses: [1] }],
       conditions: [{ duty: "inspect-before-cover" }],
       cite: { locator: "110.11" },
     });
