@@ -292,10 +292,11 @@ describe("wire range (NFPA 70-2023 110.3(B))", () => {
         required: "10 AWG or smaller under a binding screw",
       });
     });
-    test("a refusal goes before the question about a metric conductor", () => {
+    // hand: 4 mm2 measures less than 10 AWG (5.26 mm2), 6 mm2 more
+    test.each(["4 mm2", "6 mm2"])("a refusal goes before the question about a conductor of %s", (metric) => {
       const ranges = [plain("14 AWG", "6 AWG"), plain("2.5 mm2", "6 mm2")];
       const joint = sampleJoint({
-        conductors: [sampleConductor({ size: "4 mm2" }), sampleConductor({ size: "8 AWG" })],
+        conductors: [sampleConductor({ size: metric }), sampleConductor({ size: "8 AWG" })],
       });
       const openings = ["a", "b"].map((id) => sampleOpening({ id, ranges }));
       const connector = sampleConnector({ construction: "binding-screw", openings });
