@@ -7,6 +7,7 @@ export default defineConfig(
     ignores: [
       "**/dist/**",
       "**/coverage/**",
+      "var/**",
       "**/*.{js,mjs,cjs}",
       "packages/rules/src/generated/**",
       "tests/architecture/fixtures/**",
