@@ -15,7 +15,10 @@ import {
   type Rule,
 } from "@landfast/rules";
 import { CALCULATION_QUESTIONS } from "../findings/calculation-questions.js";
+import type { Draft } from "../oracle/draft.js";
 import { generate } from "../oracle/generate.js";
+import { MORE_JOINTS } from "../rule-cases/more-joints/all-more-joints.js";
+import { moreJoint } from "../rule-cases/more-joints/more-joint.js";
 import { median } from "./ratio.js";
 
 /** Joints looked at; enough that every rule finds some that it applies to. */
@@ -38,11 +41,12 @@ const REASONS: Readonly<Record<string, string>> = {
   "enclosure-fill": "adds up the area of everything in the enclosure, exactly",
   "torque-source": "follows each screw in use to a mark or to the annex",
   "wire-range": "compares each conductor with both ends of its range, by area",
-  "strand-class": "lists the strand forms of each range in words",
+  "strand-class": "lists the strand forms of each range in words, and tries a count of strands against every class",
   "conductors-per-opening": "counts and describes what lies in each opening",
   "bending-space": "reads the space for each conductor by the way it leaves",
   "equipment-ground-size": "finds the size by the device and raises it with the phases, exactly",
   "electrode-conductor-size": "finds the size by the supply's area and the caps of its electrodes",
+  "bonding-jumper-size": "finds the size by the supply's area, of one raceway or all, and the caps of what is bonded",
   "listed-combination": "compares every listed combination with what lies in the opening",
   "metal-marking": "reads the mark in the table of marks, then compares each metal",
   "pin-landing": "judges the pin in the equipment's own terminal as a joint of its own",
@@ -60,13 +64,14 @@ interface Asked {
  * and calculations a second. A rule above the limit without a written reason ends the run with an error.
  */
 export function benchRuleCost(): void {
-  const asked = Array.from({ length: JOINTS }, (_, number) => askedOf(number));
+  const asked = Array.from({ length: JOINTS }, (_, number) => askedOf(generate(number)));
   const check = secondsOf(asked, ({ question }) => {
     checkJoint(question);
   });
-  const costs = RULES.map((rule) => costOf(rule, asked)).sort((a, b) => b.microseconds - a.microseconds);
+  const withMore = [...asked, ...MORE_JOINTS.map((one) => askedOf(moreJoint(one)))];
+  const costs = RULES.map((rule) => costOf(rule, withMore)).sort((a, b) => b.microseconds - a.microseconds);
   const middle = median(costs.map(({ microseconds }) => microseconds));
-  console.log(`Each rule where it applies, of ${JOINTS} generated joints; the middle rule ${middle.toFixed(2)} us`);
+  console.log(`Each rule where it applies, of ${withMore.length} joints; the middle rule ${middle.toFixed(2)} us`);
   for (const { id, microseconds, joints, steps } of costs) {
     const ratio = microseconds / middle;
     const reason = ratio > ALLOWED ? `  ${REASONS[id] ?? "NO REASON IS WRITTEN DOWN"}` : "";
@@ -85,8 +90,7 @@ export function benchRuleCost(): void {
   }
 }
 
-function askedOf(number: number): Asked {
-  const generated = generate(number);
+function askedOf(generated: Draft): Asked {
   // As it comes over the wire: objects put together by spreading have a hidden class each, which no client's have.
   const { joint, connector } = JSON.parse(
     JSON.stringify({ joint: { ...generated.joint, basis: generated.basis }, connector: generated.connector }),
