@@ -6,6 +6,7 @@ import type { Duty } from "../../core/finding.js";
 import type { EquipmentKind } from "../../core/joint.js";
 import { accessClause, hidingAllowed } from "../../core/joint-access.js";
 import type { JointSubject } from "../../core/rule.js";
+import { hasScrewToTurn } from "../../core/screw-to-turn.js";
 
 const SMALLEST_WITH_BENDING_DUTY = sizeOf("4 AWG");
 
@@ -140,11 +141,7 @@ function isStripped({ joint, connector }: JointSubject): boolean {
 }
 
 function isTightened({ connector }: JointSubject): boolean {
-  return (
-    connector.pin !== undefined ||
-    connector.mounting.kind === "pad" ||
-    connector.screws.some(({ drive }) => drive.kind !== "none" && drive.kind !== "hand")
-  );
+  return connector.pin !== undefined || connector.mounting.kind === "pad" || hasScrewToTurn(connector);
 }
 
 /** Electrode and bonding conductors end at rods, pipes and steel, where there is no enclosure to bend in. */

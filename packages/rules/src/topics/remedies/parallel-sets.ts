@@ -6,7 +6,7 @@ import type { Joint } from "../../core/joint.js";
 import type { Remedy } from "./remedy.js";
 import { inOwnTerminal, remedyOf, withPart } from "./remedy-joint.js";
 import type { RemedyQuestion } from "./remedy-question.js";
-import { sizesDownFrom } from "./stub.js";
+import { ofSize, sizesDownFrom } from "./stub.js";
 
 /** More legs than this are a design of their own. */
 const LEGS_MAX = 4;
@@ -31,9 +31,7 @@ export function parallelSets(question: RemedyQuestion): Remedy[] {
   for (let legs = 2; legs <= LEGS_MAX; legs += 1)
     for (const size of sizes) {
       if (!(sizeOf(size).areaKcmil * legs >= area) || size === conductor.size) continue;
-      // Strands were counted at the size there was.
-      const { strands: _counted, ...uncounted } = conductor;
-      const leg: ConductorGroup = { ...uncounted, size, count: legs };
+      const leg: ConductorGroup = { ...ofSize(conductor, size), count: legs };
       const inParallel: Joint = {
         ...joint,
         conductors: [leg],

@@ -31,8 +31,7 @@ export function stubs(question: RemedyQuestion): Remedy[] {
   const metals: ConductorMetal[] = conductor.metal === "copper" ? ["copper"] : [conductor.metal, "copper"];
   return metals.flatMap((metal) => {
     for (const size of sizesDownFrom(conductor.size, edition)) {
-      const { strands: _counted, ...uncounted } = conductor;
-      const stub: ConductorGroup = { ...uncounted, metal, size, stranding: "class-B" };
+      const stub: ConductorGroup = { ...ofSize(conductor, size), metal, stranding: "class-B" };
       if (stub.size === conductor.size && metal === conductor.metal && stub.stranding === conductor.stranding) continue;
       const remedy = remedyWith(question, conductor, stub);
       if (remedy !== undefined) return remedy;
@@ -112,4 +111,10 @@ export function sizesDownFrom(text: string, edition: Edition): string[] {
   const series =
     size.series === "metric" ? METRIC_SIZES : edition.tables.ampacityRaceway.rows.map(({ key }) => key[0] ?? "");
   return series.filter((one) => compareSizes(sizeOf(one), size) <= 0).toReversed();
+}
+
+/** The conductor in another size, its strands not counted: they were at the size there was. */
+export function ofSize(conductor: ConductorGroup, size: string): ConductorGroup {
+  const { strands: _counted, ...uncounted } = conductor;
+  return { ...uncounted, size };
 }

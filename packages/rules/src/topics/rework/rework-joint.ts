@@ -3,6 +3,7 @@ import type { Connector } from "../../core/connector.js";
 import type { Edition } from "../../core/edition.js";
 import type { CheckFinding, Duty } from "../../core/finding.js";
 import { notApplicable, type Rule, settled } from "../../core/rule.js";
+import { hasScrewToTurn } from "../../core/screw-to-turn.js";
 import { Worksheet } from "../../core/worksheet.js";
 
 const ID = "rework";
@@ -74,10 +75,6 @@ function tightenedAgain(edition: Edition): CheckFinding {
     offered: "tightened before, not made again",
     fix: "cut back and make the joint again, stated as rework; or leave it as it is and test it by its resistance or under load",
   });
-}
-
-function hasScrewToTurn({ screws }: Connector): boolean {
-  return screws.some(({ drive }) => drive.kind !== "none" && drive.kind !== "hand");
 }
 
 const CONDITIONS: readonly Duty[] = Object.freeze([
